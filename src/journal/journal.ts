@@ -1,5 +1,5 @@
 import { firstDay } from './day.ts';
-import type { Entry, EntryOf } from './entry.ts';
+import type { Entry } from './entry.ts';
 import type { EntryId } from './ids.ts';
 
 /**

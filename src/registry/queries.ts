@@ -1,0 +1,154 @@
+import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
+import type { ColonyId, QueenId, YardId } from '../journal/ids.ts';
+import type { PossibleDam } from '../journal/shared.ts';
+import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
+
+/** True when the colony had begun and not ended on this day. */
+export function isAlive(colony: Colony, on: PlainDay): boolean {
+  if (firstDay(colony.started) > on) return false;
+  return colony.ended === undefined || lastDay(colony.ended.day) >= on;
+}
+
+/** Where the colony stood on a day: the last stay begun by then. */
+export function stayOn(colony: Colony, on: PlainDay): Stay | undefined {
+  return colony.stays.findLast((stay) => firstDay(stay.from) <= on) ?? colony.stays[0];
+}
+
+export function yardOn(colony: Colony, on: PlainDay): YardId | undefined {
+  return stayOn(colony, on)?.yard;
+}
+
+/** The label that stood on the box on a day. */
+export function labelOn(colony: Colony, on: PlainDay): string {
+  return colony.labels.findLast(({ from }) => firstDay(from) <= on)?.label ?? colony.label;
+}
+
+function covers(tenure: Tenure, on: PlainDay): boolean {
+  return firstDay(tenure.from) <= on && (tenure.to === undefined || lastDay(tenure.to) > on);
+}
+
+/** The tenure in force at the end of a day; absent when nobody known heads the colony. */
+export function tenureOn(colony: Colony, on: PlainDay): Tenure | undefined {
+  return colony.tenures.findLast((tenure) => covers(tenure, on));
+}
+
+export function headOn(registry: Registry, colony: Colony, on: PlainDay): Queen | undefined {
+  const tenure = tenureOn(colony, on);
+  return tenure && registry.queens.get(tenure.queen);
+}
+
+/** The colony that a queen headed on a day. */
+export function colonyOfQueen(registry: Registry, queen: Queen, on: PlainDay): Colony | undefined {
+  const tenure = queen.tenures.findLast((each) => covers(each, on));
+  return tenure && registry.colonies.get(tenure.colony);
+}
+
+/** Colonies alive at a yard on a day, by label. */
+export function coloniesAt(registry: Registry, yard: YardId, on: PlainDay): readonly Colony[] {
+  return [...registry.colonies.values()]
+    .filter((colony) => isAlive(colony, on) && yardOn(colony, on) === yard)
+    .sort(byLabel);
+}
+
+/** Order by label, numbers inside labels by size; ties by id. */
+export function byLabel(a: Colony, b: Colony): number {
+  return a.label.localeCompare(b.label, 'en', { numeric: true }) || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
+}
+
+/** Living laying queens who head a colony on a day. */
+export function layingQueens(registry: Registry, on: PlainDay): readonly Queen[] {
+  const heads: Queen[] = [];
+  for (const colony of registry.colonies.values()) {
+    if (!isAlive(colony, on)) continue;
+    const head = headOn(registry, colony, on);
+    if (head && head.state.is === 'laying') heads.push(head);
+  }
+  return heads.sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** Who may head a colony, as Yards shows it. */
+export type HeadState =
+  /** A laying queen who headed a colony through a winter. */
+  | 'proven'
+  | 'laying'
+  /** Nobody lays yet: cells, eggs left to raise from, or a virgin. */
+  | 'expected'
+  /** No queen known and none expected. */
+  | 'nobody-known';
+
+export function headState(registry: Registry, colony: Colony, on: PlainDay): HeadState {
+  const head = headOn(registry, colony, on);
+  if (head) return wintersHeaded(head, on) > 0 ? 'proven' : 'laying';
+  return colony.expected.length > 0 ? 'expected' : 'nobody-known';
+}
+
+/** Winters (1 December to 1 March) that a queen headed one colony or other right through, up to a day. */
+export function wintersHeaded(queen: Queen, on: PlainDay): number {
+  const years = new Set<number>();
+  for (const tenure of queen.tenures) {
+    const end = tenure.to === undefined ? on : firstDay(tenure.to);
+    const until = end < on ? end : on;
+    for (let year = Number(tenure.from.slice(0, 4)) + 1; year <= Number(until.slice(0, 4)); year += 1) {
+      if (lastDay(tenure.from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
+    }
+  }
+  return years.size;
+}
+
+/** Who laid the eggs that are so many days old in a colony on a day: each queen who headed it in that window. */
+export function whoseEggs(
+  registry: Registry,
+  colony: ColonyId,
+  on: PlainDay,
+  age: { readonly youngest: number; readonly oldest: number },
+): readonly PossibleDam[] {
+  const record = registry.colonies.get(colony);
+  if (!record) return [];
+  const from = dayNumber(on) - age.oldest;
+  const to = dayNumber(on) - age.youngest;
+  const spans = record.tenures
+    .map((tenure) => ({ queen: tenure.queen, days: overlap(tenure, from, to) }))
+    .filter(({ days }) => days > 0);
+  const sum = spans.reduce((total, { days }) => total + days, 0);
+  return spans.map(({ queen, days }) => ({ queen, probability: days / sum }));
+}
+
+function overlap(tenure: Tenure, from: number, to: number): number {
+  const start = dayNumber(firstDay(tenure.layingFrom ?? tenure.from));
+  const end = tenure.to === undefined ? Number.POSITIVE_INFINITY : dayNumber(lastDay(tenure.to));
+  return Math.max(0, Math.min(end, to) - Math.max(start, from) + 1);
+}
+
+/** The most likely dam, if any is named. */
+export function likelyDam(queen: Queen): PossibleDam | undefined {
+  return queen.parentage?.dams.reduce<PossibleDam | undefined>(
+    (best, dam) => (best === undefined || dam.probability > best.probability ? dam : best),
+    undefined,
+  );
+}
+
+/** How sure the dam is: firm (probability 1), probable, or unknown. */
+export function damCertainty(queen: Queen): 'firm' | 'probable' | 'unknown' {
+  const dam = likelyDam(queen);
+  if (!dam) return 'unknown';
+  return dam.probability >= 1 ? 'firm' : 'probable';
+}
+
+/** Words that tell an unnamed queen from others without borrowing a name: her year and how she stands. */
+export function queenTitle(queen: Queen): string {
+  if (queen.name) return queen.name;
+  const year = queen.born?.first.slice(0, 4);
+  const kind = queen.state.is === 'expected' ? 'expected queen' : 'unnamed queen';
+  return year ? `${kind} of ${year}` : kind;
+}
+
+/** The later of two rough days, by the first day each may mean. */
+export function later(a: RoughDay, b: RoughDay): RoughDay {
+  return firstDay(a) >= firstDay(b) ? a : b;
+}
+
+export function queenById(registry: Registry, id: QueenId): Queen {
+  const queen = registry.queens.get(id);
+  if (!queen) throw new Error(`No queen ${id} in the registry.`);
+  return queen;
+}
