@@ -40,6 +40,11 @@ export interface Pedigree {
   readonly queenNode: Int32Array;
   /** Structural node of each queen's mates; -1 where she has no mating. Inside `graph` only. */
   readonly matesNode: Int32Array;
+  /**
+   * A[Q][mates of Q] of each queen: twice the inbreeding of her brood. NaN where she has no mating. Inside
+   * `graph` only; `inbreeding` tells it with words.
+   */
+  readonly relationToMates: Float64Array;
   /** Structural node of each named pool, background and drone. */
   readonly poolNode: ReadonlyMap<string, number>;
   readonly backgroundNode: ReadonlyMap<string, number>;

@@ -1,0 +1,163 @@
+/**
+ * Mendelian variances, the diagonal of A, and A[queen][her mates], for every node of a pedigree.
+ *   background b: A = 2 theta_b, d = 2 theta_b          founder: A = 1 + theta_b, d = 1 - theta_b
+ *   single drone: A = 2, d = 2 - A[mother]              pool:    A = q, d = 0
+ *   mates, n effective, of a pool with square q: A = 2/n + (1 - 1/n) q, d = (2 - q)/n
+ *   mates given as single drones: A = q, d = 0 (their shares already say how often two draws are one drone)
+ *   queen with dams D_k, probabilities p_k: A = 1 + F, F = sum p_k A[D_k][mates of D_k]/2, d = A - q
+ * with theta_b the kinship of two gametes of b and q = c' A c over the node's parents.
+ *
+ * A queen's d needs one column: that of the drones her dam met, read at the dam. All dams that met the same
+ * drones read the same column. So the registry is gone through in waves: a column is computed when all its
+ * readers and all their ancestors are known (a season after a season, in practice); only when nothing is
+ * complete, as when a pool is met by mother and daughter, is a column computed for the readers ready so far.
+ * Only rows that stand in somebody's ancestry take part.
+ * Sources: Colleau 2002, Genet. Sel. Evol. 34:409 (products with A by two sweeps); Legarra et al. 2015,
+ * Genetics 200:455 (backgrounds as metafounders). Both from memory, not re-read.
+ * Cost: O(distinct drone sources * rows in somebody's ancestry / 8 + nodes).
+ */
+import { evaluateBatch } from './column-batch.ts';
+import { numberLists } from './column-tasks.ts';
+import {
+  settleBackground,
+  settleDrone,
+  settleMates,
+  settlePool,
+  settleQueen,
+  squareOfOneDam,
+} from './mendelian-settle.ts';
+import { type MendelianState, type MendelianTerms, newMendelianState } from './mendelian-state.ts';
+import type { Layout } from './nodes.ts';
+import type { Resolved } from './resolve-input.ts';
+
+/** `level`: the level of each entity in birth order, which says which of several half-ready columns is earliest. */
+export function mendelianTerms(resolved: Resolved, layout: Layout, level: Int32Array): MendelianTerms {
+  const state = newMendelianState(resolved, layout);
+  const open = new Set<number>();
+  for (let background = 0; background < resolved.firstQueen; background++)
+    settleBackground(state, background);
+  for (let queen = 0; queen < resolved.dams.rows; queen++) {
+    if (resolved.founderBackground[queen]! >= 0) settleQueen(state, queen, 0);
+  }
+  for (;;) {
+    spread(state, open);
+    const batch = [...state.familiesReady.splice(0), ...nextSources(state, open, level)];
+    if (batch.length === 0) break;
+    runBatch(state, batch, open);
+  }
+  if (state.isKnown.includes(0))
+    throw new Error('Bug: some queens were never reached, in a pedigree without loops.');
+  return state;
+}
+
+/** Tells sources and single drones of what has become known, until nothing more follows without a column. */
+function spread(state: MendelianState, open: Set<number>): void {
+  const { resolved, sourcesHolding, readersPending, damsWaiting, dronesOf, newlyKnown } = state;
+  const { firstQueen, firstDrone, sourceOf } = resolved;
+  for (let entity = newlyKnown.pop(); entity !== undefined; entity = newlyKnown.pop()) {
+    for (let k = sourcesHolding.start[entity]!; k < sourcesHolding.start[entity + 1]!; k++) {
+      const source = sourcesHolding.item[k]!;
+      state.itemsPending[source]!--;
+      if (state.itemsPending[source] === 0) open.add(source);
+    }
+    if (entity < firstQueen || entity >= firstDrone) continue;
+    const queen = entity - firstQueen;
+    for (let k = dronesOf.start[queen]!; k < dronesOf.start[queen + 1]!; k++)
+      settleDrone(state, dronesOf.item[k]!);
+    const source = sourceOf[queen]!;
+    if (source < 0) continue;
+    readersPending[source]!--;
+    if (isDam(state, queen)) damsWaiting[source]!++;
+  }
+}
+
+const isDam = ({ daughtersOf }: MendelianState, queen: number): boolean =>
+  daughtersOf.start[queen + 1]! > daughtersOf.start[queen]!;
+
+/** Sources whose readers are all known; failing those, the earliest that some dam waits for. */
+function nextSources(state: MendelianState, open: ReadonlySet<number>, level: Int32Array): number[] {
+  const complete: number[] = [];
+  let earliest = Number.POSITIVE_INFINITY;
+  let partial: number[] = [];
+  for (const source of open) {
+    if (state.readersPending[source] === 0) complete.push(source);
+    else if (complete.length === 0 && state.damsWaiting[source]! > 0) {
+      const own = level[state.resolved.firstSource + source]!;
+      if (own < earliest) {
+        earliest = own;
+        partial = [];
+      }
+      if (own === earliest) partial.push(source);
+    }
+  }
+  return complete.length > 0 || state.familiesReady.length > 0 ? complete : partial;
+}
+
+/** Queens who met the drones of a source, are known, and have not been read. */
+function readersNow(
+  { resolved, readersOf, isKnown, relationToMates }: MendelianState,
+  source: number,
+): number[] {
+  const ready: number[] = [];
+  for (let k = readersOf.start[source]!; k < readersOf.start[source + 1]!; k++) {
+    const queen = readersOf.item[k]!;
+    if (isKnown[resolved.firstQueen + queen] && Number.isNaN(relationToMates[queen]!)) ready.push(queen);
+  }
+  return ready;
+}
+
+function runBatch(state: MendelianState, batch: readonly number[], open: Set<number>): void {
+  const { layout, known, rowOf, tasks } = state;
+  const queens: number[] = [];
+  const places: number[] = [];
+  batch.forEach((task, place) => {
+    if (task >= tasks.firstFamily) return;
+    for (const queen of readersNow(state, task)) {
+      queens.push(queen);
+      places.push(place);
+    }
+  });
+  const nodeOfReader = (k: number): number => layout.queenNode[queens[k]!]!;
+  const readers = numberLists(batch.length, queens.length, (k) => places[k]!, nodeOfReader);
+  const { squares, readings } = evaluateBatch({ layout, known, rowOf, forms: tasks.forms, batch, readers });
+  for (let k = 0; k < queens.length; k++) state.relationToMates[queens[k]!] = readings[k]!;
+  batch.forEach((task, place) => {
+    if (task >= tasks.firstFamily) finishFamily(state, task, squares[place]!);
+    else finishSource(state, task, squares[place]!, open);
+  });
+  for (const queen of queens) finishReader(state, queen);
+}
+
+function finishFamily(state: MendelianState, task: number, square: number): void {
+  const { queensOfFamily, tasks } = state;
+  const family = task - tasks.firstFamily;
+  for (let k = queensOfFamily.start[family]!; k < queensOfFamily.start[family + 1]!; k++) {
+    settleQueen(state, queensOfFamily.item[k]!, square);
+  }
+}
+
+function finishSource(state: MendelianState, source: number, square: number, open: Set<number>): void {
+  if (state.readersPending[source] === 0) open.delete(source);
+  state.damsWaiting[source] = 0;
+  if (!Number.isNaN(state.squares[source]!)) return;
+  state.squares[source] = square;
+  settlePool(state, source);
+}
+
+/** A queen whose relation to her mates is now known: her mates follow, and daughters whose dams are all read. */
+function finishReader(state: MendelianState, queen: number): void {
+  const { daughtersOf, damsPending, tasks, familiesReady } = state;
+  settleMates(state, queen);
+  for (let k = daughtersOf.start[queen]!; k < daughtersOf.start[queen + 1]!; k++) {
+    const daughter = daughtersOf.item[k]!;
+    damsPending[daughter]!--;
+    if (damsPending[daughter]! > 0) continue;
+    const family = tasks.familyOf[daughter]!;
+    if (family < 0) settleQueen(state, daughter, squareOfOneDam(state, queen));
+    else if (
+      state.queensOfFamily.item[state.queensOfFamily.start[family - tasks.firstFamily]!] === daughter
+    ) {
+      familiesReady.push(family);
+    }
+  }
+}
