@@ -19,10 +19,11 @@ function isRealRoughDay(text: string): boolean {
   return isRealDate(`${text}-01-01`.slice(0, Math.max(10, text.length)));
 }
 
-/** A day known to the day: 2026-05-14. */
+/** A day known to the day: 2026-05-14. Every plain day is also a rough day. */
 export const PlainDay = z
   .string()
   .refine((text) => PLAIN.test(text) && isRealDate(text), 'a day of the calendar, written 2026-05-14')
+  .brand<'RoughDay'>()
   .brand<'PlainDay'>();
 export type PlainDay = z.infer<typeof PlainDay>;
 

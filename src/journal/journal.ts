@@ -66,6 +66,8 @@ export interface LiveEntries {
   /** The entries that count, in the order in which they happened. */
   readonly live: readonly Entry[];
   readonly disagreements: readonly Disagreement[];
+  /** The first version behind each correction; entries refer to one another by first versions. */
+  readonly firstVersion: ReadonlyMap<EntryId, EntryId>;
 }
 
 /**
@@ -98,7 +100,7 @@ export function liveEntries(journal: Journal): LiveEntries {
     if (against.length > 0) disagreements.push({ about: entry.id, counts, against });
   }
   live.sort((a, b) => compareEntries(a, b, first));
-  return { live, disagreements };
+  return { live, disagreements, firstVersion: first };
 }
 
 /** True when `later` is, or corrects through any number of steps, the entry with this id. */

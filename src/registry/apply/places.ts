@@ -1,0 +1,210 @@
+import { firstDay, lastDay, type RoughDay } from '../../journal/day.ts';
+import type { LossCause } from '../../journal/entries/colony.ts';
+import type { QueenLossCause } from '../../journal/entries/queen.ts';
+import type { Entry, EntryOf } from '../../journal/entry.ts';
+import type { ColonyId } from '../../journal/ids.ts';
+import type { RegistryDraft } from '../draft.ts';
+import { droneKey } from '../state.ts';
+import { livingColony } from './checks.ts';
+import { closeTenure, endQueen, headOf, openTenure } from './tenures.ts';
+
+/** Yards, colonies and what becomes of them. */
+
+export function applyYardOpened(draft: RegistryDraft, entry: EntryOf<'yard-opened'>): void {
+  draft.yards.set(entry.yard, {
+    id: entry.yard,
+    name: entry.name,
+    opened: entry.day,
+    ...(entry.where ? { where: entry.where } : {}),
+    ...(entry.roundOrder === undefined ? {} : { roundOrder: entry.roundOrder }),
+  });
+}
+
+export function applyDroneBackground(draft: RegistryDraft, entry: EntryOf<'drone-background'>): void {
+  checkYard(draft, entry, entry.yard);
+  draft.droneBackgrounds.set(droneKey(entry.yard, entry.season), entry);
+}
+
+function checkYard(draft: RegistryDraft, entry: Entry, yard: EntryOf<'yard-opened'>['yard']): void {
+  if (draft.yards.get(yard)) return;
+  draft.contradict(entry, 'yard-unknown', {
+    found: `${entry.day}, before any entry that opens this yard`,
+    because: 'There is no such yard on this day.',
+    remedies: ['Enter the opening of the yard, or give it an earlier day.', 'Choose another yard.'],
+  });
+}
+
+export function applyColonyStarted(draft: RegistryDraft, entry: EntryOf<'colony-started'>): void {
+  const known = draft.colonies.get(entry.colony);
+  if (known) {
+    draft.contradict(entry, 'colony-started-twice', {
+      colony: entry.colony,
+      found: `started on ${known.started} already`,
+      because: 'A colony is started once.',
+      remedies: ['Take one of the two entries back.', 'Enter this as a new colony.'],
+    });
+    return;
+  }
+  checkYard(draft, entry, entry.yard);
+  draft.colonies.set(entry.colony, {
+    id: entry.colony,
+    label: entry.label,
+    labels: [{ label: entry.label, from: entry.day }],
+    stays: [{ yard: entry.yard, from: entry.day, ...(entry.place ? { place: entry.place } : {}) }],
+    started: entry.day,
+    how: entry.how,
+    tenures: [],
+    expected: [],
+    entries: [entry],
+  });
+}
+
+export function applyColonyMoved(draft: RegistryDraft, entry: EntryOf<'colony-moved'>): void {
+  if (!livingColony(draft, entry, entry.colony)) return;
+  checkYard(draft, entry, entry.yard);
+  const stay = { yard: entry.yard, from: entry.day, ...(entry.place ? { place: entry.place } : {}) };
+  draft.changeColony(entry.colony, (colony) => ({ ...colony, stays: [...colony.stays, stay] }));
+  draft.file(entry, { colonies: [entry.colony] });
+}
+
+export function applyColonyRelabelled(draft: RegistryDraft, entry: EntryOf<'colony-relabelled'>): void {
+  if (!livingColony(draft, entry, entry.colony)) return;
+  draft.changeColony(entry.colony, (colony) => ({
+    ...colony,
+    label: entry.label,
+    labels: [...colony.labels, { label: entry.label, from: entry.day }],
+  }));
+  draft.file(entry, { colonies: [entry.colony] });
+}
+
+/** What the end of a colony means for the queen who headed it. */
+const QUEEN_ENDS_WITH: Partial<Record<LossCause, QueenLossCause>> = {
+  sold: 'given-away',
+  given: 'given-away',
+};
+
+/**
+ * Ends a colony with its queen and the queens expected in it. A winter found lost in spring and the loss entered by
+ * itself are one end: the second adds to the history and contradicts nothing.
+ */
+export function endColony(draft: RegistryDraft, entry: Entry, colony: ColonyId, cause: LossCause): void {
+  const record = draft.colonies.get(colony);
+  if (!record) return;
+  if (record.ended) {
+    draft.file(entry, { colonies: [colony] });
+    return;
+  }
+  const head = headOf(draft, colony);
+  draft.changeColony(colony, (each) => ({ ...each, ended: { day: entry.day, cause, entry: entry.id } }));
+  draft.file(entry, { colonies: [colony], queens: head ? [head] : [] });
+  if (head) {
+    const lost = QUEEN_ENDS_WITH[cause] ?? 'died-with-colony';
+    endQueen(draft, head, { is: 'gone', day: entry.day, cause: lost, deduced: false });
+  }
+  for (const queen of record.expected) {
+    endQueen(draft, queen, { is: 'failed', day: entry.day, cause: 'died-with-colony' });
+  }
+}
+
+export function applyColonyEnded(draft: RegistryDraft, entry: EntryOf<'colony-ended'>): void {
+  const colony = draft.colonies.get(entry.colony);
+  const endedByWinter =
+    colony?.ended &&
+    colony.entries.some(({ kind, id }) => kind === 'winter-outcome' && id === colony.ended?.entry);
+  if (!endedByWinter && !livingColony(draft, entry, entry.colony)) return;
+  endColony(draft, entry, entry.colony, entry.cause);
+}
+
+export function applyColoniesJoined(draft: RegistryDraft, entry: EntryOf<'colonies-joined'>): void {
+  const given = livingColony(draft, entry, entry.colony);
+  const receiving = livingColony(draft, entry, entry.into);
+  if (!given || !receiving || given.id === receiving.id) return;
+  const headGiven = headOf(draft, given.id);
+  const headReceiving = headOf(draft, receiving.id);
+  draft.file(entry, {
+    colonies: [given.id, receiving.id],
+    queens: [headGiven, headReceiving].filter((queen) => queen !== undefined),
+  });
+  draft.changeColony(given.id, (colony) => ({
+    ...colony,
+    ended: { day: entry.day, cause: 'joined', into: receiving.id, entry: entry.id },
+  }));
+  const lose = (queen: typeof headGiven, deduced: boolean) => {
+    if (queen)
+      endQueen(draft, queen, { is: 'gone', day: entry.day, cause: deduced ? 'unknown' : 'killed', deduced });
+  };
+  if (entry.queenKept === 'of-the-joined') {
+    lose(headReceiving, false);
+    if (headGiven) moveHead(draft, headGiven, receiving.id, entry.day, 'moved');
+  } else if (entry.queenKept === 'of-the-receiving') {
+    lose(headGiven, false);
+  } else {
+    lose(headGiven, true);
+    lose(headReceiving, true);
+  }
+  for (const queen of given.expected)
+    endQueen(draft, queen, { is: 'failed', day: entry.day, cause: 'unknown' });
+}
+
+/** A laying queen goes from one colony to another and lays on. */
+export function moveHead(
+  draft: RegistryDraft,
+  queen: Parameters<typeof closeTenure>[1],
+  to: ColonyId,
+  day: RoughDay,
+  how: 'moved' | 'split',
+): void {
+  closeTenure(draft, queen, { to: day, ended: how });
+  openTenure(draft, { queen, colony: to, from: day, layingFrom: day });
+}
+
+export function applyFramesMoved(draft: RegistryDraft, entry: EntryOf<'frames-moved'>): void {
+  livingColony(draft, entry, entry.from);
+  livingColony(draft, entry, entry.to);
+  draft.file(entry, { colonies: [entry.from, entry.to] });
+}
+
+export function applyTreatment(draft: RegistryDraft, entry: EntryOf<'treatment'>): void {
+  for (const colony of entry.colonies) livingColony(draft, entry, colony);
+  const id = draft.firstVersion(entry.id);
+  draft.treatments.set(id, {
+    id,
+    entry,
+    colonies: entry.colonies,
+    from: entry.day,
+    ...(entry.end ? { to: entry.end } : {}),
+  });
+  draft.file(entry, { colonies: entry.colonies });
+}
+
+export function applyTreatmentEnded(draft: RegistryDraft, entry: EntryOf<'treatment-ended'>): void {
+  const id = draft.firstVersion(entry.treatment);
+  const treatment = draft.treatments.get(id);
+  if (!treatment || lastDay(entry.day) < firstDay(treatment.from)) {
+    draft.contradict(entry, 'treatment-unknown', {
+      found: treatment ? `treatment begun on ${treatment.from}` : 'no treatment of that record',
+      because: 'This ends a treatment that had not begun.',
+      remedies: ['Enter the treatment first.', 'Correct the day.'],
+    });
+    return;
+  }
+  draft.treatments.set(id, { ...treatment, to: entry.day });
+  draft.file(entry, { colonies: treatment.colonies });
+}
+
+export function applyWinterOutcome(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>): void {
+  const colony = draft.colonies.get(entry.colony);
+  if (entry.alive) {
+    if (livingColony(draft, entry, entry.colony)) fileWithHead(draft, entry, entry.colony);
+  } else if (colony?.ended) {
+    draft.file(entry, { colonies: [entry.colony] });
+  } else if (livingColony(draft, entry, entry.colony)) {
+    endColony(draft, entry, entry.colony, entry.cause ?? 'winter');
+  }
+}
+
+/** Files an observation with the colony and with the queen who heads it. */
+export function fileWithHead(draft: RegistryDraft, entry: Entry, colony: ColonyId): void {
+  const head = headOf(draft, colony);
+  draft.file(entry, { colonies: [colony], queens: head ? [head] : [] });
+}
