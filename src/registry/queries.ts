@@ -84,6 +84,11 @@ export function headState(registry: Registry, colony: Colony, on: PlainDay): Hea
 
 /** Winters (1 December to 1 March) that a queen headed one colony or other right through, up to a day. */
 export function wintersHeaded(queen: Queen, on: PlainDay): number {
+  return wintersCrossed(queen, on).length;
+}
+
+/** Those winters by the year of their spring, in order: 2026 is the winter 2025/26. */
+export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
   const years = new Set<number>();
   for (const tenure of queen.tenures) {
     const end = tenure.to === undefined ? on : firstDay(tenure.to);
@@ -92,7 +97,7 @@ export function wintersHeaded(queen: Queen, on: PlainDay): number {
       if (lastDay(tenure.from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
     }
   }
-  return years.size;
+  return [...years].sort((a, b) => a - b);
 }
 
 /** Who laid the eggs that are so many days old in a colony on a day: each queen who headed it in that window. */
