@@ -1,4 +1,4 @@
-import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
+import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay, yearOf } from '../journal/day.ts';
 import type { ColonyId, QueenId, YardId } from '../journal/ids.ts';
 import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
@@ -87,7 +87,10 @@ export function wintersHeaded(queen: Queen, on: PlainDay): number {
   return wintersCrossed(queen, on).length;
 }
 
-/** Those winters by the year of their spring, in order: 2026 is the winter 2025/26. */
+/**
+ * Those winters by the year of their spring, in order: 2026 is the winter 2025/26. A colony found dead in spring died
+ * in the winter, whatever the day it was found on.
+ */
 export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
   const years = new Set<number>();
   for (const tenure of queen.tenures) {
@@ -96,6 +99,10 @@ export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
     for (let year = Number(tenure.from.slice(0, 4)) + 1; year <= Number(until.slice(0, 4)); year += 1) {
       if (lastDay(tenure.from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
     }
+  }
+  for (const entry of queen.entries) {
+    if (entry.kind === 'winter-outcome' && !entry.alive) years.delete(entry.winter);
+    if (entry.kind === 'colony-ended' && entry.cause === 'winter') years.delete(yearOf(entry.day));
   }
   return [...years].sort((a, b) => a - b);
 }
