@@ -1,0 +1,15 @@
+import { uuidv7 } from 'uuidv7';
+import type { ColonyId, QueenId, YardId } from './ids.ts';
+
+/** New ids for what a screen is about to record; they rise from call to call. */
+export function newYardId(): YardId {
+  return uuidv7() as YardId;
+}
+
+export function newColonyId(): ColonyId {
+  return uuidv7() as ColonyId;
+}
+
+export function newQueenId(): QueenId {
+  return uuidv7() as QueenId;
+}

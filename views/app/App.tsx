@@ -1,0 +1,80 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { Route, Router, Switch, useLocation } from 'wouter-preact';
+import type { Store } from '../../src/store/contract.ts';
+import styles from './App.module.css';
+import { DayLine } from './DayLine.tsx';
+import { FirstRun } from './FirstRun.tsx';
+import { hashHook } from './location.ts';
+import { Navigation } from './Navigation.tsx';
+import { NotFound } from './NotFound.tsx';
+import { Problems } from './Problems.tsx';
+import { SCREENS } from './screens.tsx';
+import { StoreContext } from './store-context.ts';
+import { UndoStrip } from './UndoStrip.tsx';
+import { useTheme } from './use-theme.ts';
+import { useUndoKeys } from './use-undo-keys.ts';
+
+/** The whole app around one store. */
+export function App({ store }: { readonly store: Store }) {
+  return (
+    <StoreContext.Provider value={store}>
+      <Router hook={hashHook}>
+        <Shell store={store} />
+      </Router>
+    </StoreContext.Provider>
+  );
+}
+
+function Shell({ store }: { readonly store: Store }) {
+  const [path] = useLocation();
+  const main = useFocusOnNewScreen(path);
+  useTheme(store.settings.value.theme);
+  useUndoKeys(store);
+  const empty = store.records.value === 'own' && store.registry.value.yards.size === 0;
+  // Exchange and the settings open without records too: a file may be what brings the first ones.
+  const first = empty && !path.startsWith('/exchange') && path !== '/settings';
+  return (
+    <div class={`${styles.shell} ${first ? styles.bare : ''}`}>
+      <button type="button" class={styles.skip} onClick={() => main.current?.focus()}>
+        To the content
+      </button>
+      {!first && <Navigation path={path} />}
+      <div class={styles.page}>
+        {!first && <DayLine />}
+        <Problems />
+        <main id="main" class={styles.main} ref={main} tabIndex={-1}>
+          {first ? <FirstRun /> : <Screens />}
+        </main>
+      </div>
+      <UndoStrip />
+    </div>
+  );
+}
+
+function Screens() {
+  return (
+    <Switch>
+      {SCREENS.map(({ path, screen: Screen }) => (
+        <Route key={path} path={path}>
+          {(params) => <Screen key={path} {...params} />}
+        </Route>
+      ))}
+      <Route>
+        <NotFound />
+      </Route>
+    </Switch>
+  );
+}
+
+/** A new screen starts at its top, and a screen reader starts reading there. */
+function useFocusOnNewScreen(path: string) {
+  const main = useRef<HTMLElement>(null);
+  const before = useRef(path);
+  useEffect(() => {
+    if (before.current === path) return;
+    before.current = path;
+    window.scrollTo(0, 0);
+    main.current?.focus({ preventScroll: true });
+  }, [path]);
+  return main;
+}

@@ -1,0 +1,60 @@
+import { useState } from 'preact/hooks';
+import { localDay, type PlainDay } from '../../src/journal/day.ts';
+import { dayText, weekday } from '../parts/days.ts';
+import { Sheet } from '../parts/Sheet.tsx';
+import styles from './DayLine.module.css';
+import { routes } from './routes.ts';
+import { useStore } from './store-context.ts';
+
+/** The line at the top: which records, which day, and the way back from looking at another one. */
+export function DayLine() {
+  const store = useStore();
+  const [choosing, setChoosing] = useState(false);
+  const demo = store.records.value === 'demo';
+  const on = store.on.value;
+  const today = localDay(new Date());
+  const elsewhere = !demo && on !== today;
+  const pick = (day: string) => {
+    if (day) store.on.value = day as PlainDay;
+    setChoosing(false);
+  };
+  return (
+    <div class={`${styles.line} ${elsewhere ? styles.elsewhere : ''}`}>
+      {demo && (
+        <p class={styles.demo}>
+          Demo yard, invented
+          <button type="button" onClick={() => store.open('own')}>
+            Leave
+          </button>
+        </p>
+      )}
+      <p class={styles.day}>
+        <button
+          type="button"
+          onClick={() => setChoosing(true)}
+          aria-label={`${dayText(on)}: look at another day`}
+        >
+          {elsewhere && 'As it stood on '}
+          {weekday(on).slice(0, 3)} {dayText(on)}
+        </button>
+        {elsewhere && (
+          <button type="button" onClick={() => pick(today)}>
+            Back to today
+          </button>
+        )}
+      </p>
+      <a class={styles.settings} href={routes.settings()}>
+        Settings
+      </a>
+      {choosing && (
+        <Sheet title="Look at another day" onClose={() => setChoosing(false)}>
+          <p>Every screen shows the yards as they stood at the end of the day chosen here.</p>
+          <label class={styles.pick}>
+            Day
+            <input type="date" value={on} onChange={(event) => pick(event.currentTarget.value)} />
+          </label>
+        </Sheet>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import styles from './Navigation.module.css';
+import { routes } from './routes.ts';
+
+const PLACES = [
+  { label: 'Rounds', href: routes.rounds(), holds: ['/rounds', '/'] },
+  { label: 'Yards', href: routes.yards(), holds: ['/yards', '/colony', '/split', '/winter'] },
+  { label: 'Lines', href: routes.lines(), holds: ['/lines', '/queen'] },
+  { label: 'Choose', href: routes.choose(), holds: ['/choose'] },
+  { label: 'Exchange', href: routes.exchange(), holds: ['/exchange'] },
+] as const;
+
+/** The five places and recording: a bar under the thumb on a phone, a rail at the side of a desk. */
+export function Navigation({ path }: { readonly path: string }) {
+  const colony = /^\/(?:colony|split)\/([^/]+)/.exec(path)?.[1];
+  const recording = path.startsWith('/record') || path.startsWith('/entry') || path.startsWith('/split');
+  return (
+    <nav class={styles.nav} aria-label="Places">
+      <a class={styles.name} href={routes.yards()}>
+        Damline
+      </a>
+      <ul class={styles.places}>
+        {PLACES.map(({ label, href, holds }) => (
+          <li key={label}>
+            <a href={href} aria-current={isHere(path, holds) ? 'page' : undefined}>
+              {label}
+            </a>
+          </li>
+        ))}
+      </ul>
+      {!recording && (
+        <a class={styles.record} href={colony ? routes.record(colony) : routes.recordWhere()}>
+          Record
+        </a>
+      )}
+      <a
+        class={styles.settings}
+        href={routes.settings()}
+        aria-current={path === '/settings' ? 'page' : undefined}
+      >
+        Settings
+      </a>
+    </nav>
+  );
+}
+
+function isHere(path: string, holds: readonly string[]): boolean {
+  return holds.some((start) => path === start || (start !== '/' && path.startsWith(`${start}/`)));
+}

@@ -1,0 +1,57 @@
+/**
+ * The address of every screen. Addresses live in the hash, so that the app opens from a file, a folder or an
+ * installed page alike. Nothing else in the views spells an address out.
+ */
+
+/** What can be recorded at a colony; `record` without one offers all of them. */
+export type RecordKind =
+  | 'inspection'
+  | 'mites'
+  | 'treatment'
+  | 'queen'
+  | 'winter'
+  | 'feeding'
+  | 'harvest'
+  | 'hygienic'
+  | 'note'
+  | 'other';
+
+export interface LinesLook {
+  /** A queen to stand in the middle. */
+  readonly focus?: string;
+  /** Her ancestors, her descendants, or both. */
+  readonly show?: 'ancestors' | 'descendants' | 'both';
+}
+
+export const routes = {
+  rounds: () => '#/rounds',
+  yards: () => '#/yards',
+  yard: (yard: string) => `#/yards/${yard}`,
+  colony: (colony: string) => `#/colony/${colony}`,
+  queen: (queen: string) => `#/queen/${queen}`,
+  lines: (look: LinesLook = {}) => `#/lines${query({ focus: look.focus, show: look.show })}`,
+  choose: () => '#/choose',
+  exchange: () => '#/exchange',
+  split: (colony: string) => `#/split/${colony}`,
+  /** Choosing the colony to record at. */
+  recordWhere: () => '#/record',
+  record: (colony: string, kind?: RecordKind) => `#/record/${colony}${kind ? `/${kind}` : ''}`,
+  /** Any kind of entry, by its schema; `about` is the colony or queen it starts from. */
+  recordAny: (kind?: string, about: { readonly colony?: string; readonly queen?: string } = {}) =>
+    `#/entry${kind ? `/${kind}` : ''}${query(about)}`,
+  /** One entry: read, correct, take back. */
+  entry: (entry: string) => `#/history/${entry}`,
+  /** The winter outcome of a whole yard in one list. */
+  winterWalk: (yard: string) => `#/winter/${yard}`,
+  settings: () => '#/settings',
+} as const;
+
+/** Opens an address made by `routes`. */
+export function go(href: string): void {
+  window.location.hash = href;
+}
+
+function query(parts: Readonly<Record<string, string | undefined>>): string {
+  const known = Object.entries(parts).filter((part): part is [string, string] => part[1] !== undefined);
+  return known.length === 0 ? '' : `?${new URLSearchParams(known).toString()}`;
+}

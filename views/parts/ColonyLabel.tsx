@@ -1,0 +1,27 @@
+import type { ColonyId } from '../../src/journal/ids.ts';
+import { labelOn } from '../../src/registry/queries.ts';
+import type { Colony } from '../../src/registry/state.ts';
+import { routes } from '../app/routes.ts';
+import { useStore } from '../app/store-context.ts';
+import styles from './ColonyLabel.module.css';
+
+export interface ColonyLabelProps {
+  readonly colony: Colony | ColonyId;
+  readonly plain?: boolean;
+  readonly size?: 'normal' | 'large';
+}
+
+/** The label on a box, drawn as a label, so that it is never taken for the name of a queen. */
+export function ColonyLabel({ colony, plain = false, size = 'normal' }: ColonyLabelProps) {
+  const { registry, on } = useStore();
+  const box = typeof colony === 'string' ? registry.value.colonies.get(colony) : colony;
+  const names = `${styles.label} ${styles[size]}`;
+  if (!box) return <span class={names}>a box not in these records</span>;
+  const label = labelOn(box, on.value);
+  if (plain) return <span class={names}>{label}</span>;
+  return (
+    <a class={names} href={routes.colony(box.id)}>
+      {label}
+    </a>
+  );
+}

@@ -1,0 +1,79 @@
+import { useId } from 'preact/hooks';
+import styles from './NumberStepper.module.css';
+
+export interface NumberStepperProps {
+  readonly label: string;
+  readonly value: number | undefined;
+  readonly onChange: (value: number | undefined) => void;
+  readonly min?: number;
+  readonly max?: number;
+  readonly step?: number;
+  readonly unit?: string;
+  /** The value of the last visit. Shown as such; a tap takes it over, the steps count from it. */
+  readonly last?: number | undefined;
+  readonly size?: 'normal' | 'hive';
+  readonly problem?: string | undefined;
+}
+
+/** A number by taps. Empty means not looked at, which is not nought. */
+export function NumberStepper({
+  value,
+  onChange,
+  min = 0,
+  max = 999,
+  step = 1,
+  ...props
+}: NumberStepperProps) {
+  const id = useId();
+  const clamp = (number: number) => Math.min(max, Math.max(min, Math.round(number / step) * step));
+  const move = (by: number) => {
+    if (value !== undefined) onChange(clamp(value + by));
+    else onChange(clamp(props.last === undefined ? (by < 0 ? min : Math.max(min, step)) : props.last + by));
+  };
+  const typed = (text: string) =>
+    onChange(text.trim() === '' ? undefined : clampTyped(Number(text), min, max));
+  return (
+    <div class={`${styles.stepper} ${props.size === 'hive' ? styles.hive : ''}`}>
+      <label class={styles.label} for={id}>
+        {props.label}
+        {props.unit && <span class={styles.unit}> {props.unit}</span>}
+      </label>
+      <div class={styles.control}>
+        <button type="button" aria-label={`${props.label}: less`} onClick={() => move(-step)}>
+          −
+        </button>
+        <input
+          id={id}
+          type="number"
+          inputMode="decimal"
+          min={min}
+          max={max}
+          step="any"
+          value={value ?? ''}
+          placeholder="–"
+          aria-invalid={props.problem !== undefined}
+          onChange={(event) => typed(event.currentTarget.value)}
+        />
+        <button type="button" aria-label={`${props.label}: more`} onClick={() => move(step)}>
+          +
+        </button>
+        {value !== undefined ? (
+          <button type="button" class={styles.aside} onClick={() => onChange(undefined)}>
+            clear
+          </button>
+        ) : (
+          props.last !== undefined && (
+            <button type="button" class={styles.aside} onClick={() => onChange(props.last)}>
+              as last: {props.last}
+            </button>
+          )
+        )}
+      </div>
+      {props.problem && <p class={styles.problem}>{props.problem}</p>}
+    </div>
+  );
+}
+
+function clampTyped(number: number, min: number, max: number): number | undefined {
+  return Number.isNaN(number) ? undefined : Math.min(max, Math.max(min, number));
+}

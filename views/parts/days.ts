@@ -1,0 +1,81 @@
+import { daysBetween, firstDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
+import type { DayWindow } from '../../src/registry/state.ts';
+
+/** Days in words, the same on every screen and in every locale of the device. */
+
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
+
+export function monthName(month: number): string {
+  return MONTHS[month - 1] ?? '';
+}
+
+export function shortMonth(month: number): string {
+  return monthName(month).slice(0, 3);
+}
+
+export function weekday(day: PlainDay): string {
+  return WEEKDAYS[new Date(`${day}T00:00:00Z`).getUTCDay()] ?? '';
+}
+
+/** "14 May 2026", "May 2026" or "2026", as far as it is known. */
+export function dayText(day: RoughDay | PlainDay): string {
+  const [year, month, date] = day.split('-');
+  if (!month) return `${year}`;
+  if (!date) return `${monthName(Number(month))} ${year}`;
+  return `${Number(date)} ${monthName(Number(month))} ${year}`;
+}
+
+/** "14 May", with the year only where it is not that of `on`. */
+export function dayInYear(day: RoughDay | PlainDay, on: PlainDay): string {
+  const text = dayText(day);
+  return day.length > 4 && day.slice(0, 4) === on.slice(0, 4) ? text.slice(0, -5) : text;
+}
+
+/** "14 May" or "14 May 26", for narrow columns. */
+export function shortDay(day: RoughDay | PlainDay, on?: PlainDay): string {
+  const [year = '', month, date] = day.split('-');
+  if (!month) return year;
+  const sameYear = on?.slice(0, 4) === year;
+  const name = shortMonth(Number(month));
+  if (!date) return `${name} ${year}`;
+  return sameYear ? `${Number(date)} ${name}` : `${Number(date)} ${name} ${year}`;
+}
+
+/** "today", "yesterday", "5 days ago", "in 3 days"; further off, the day itself. */
+export function relativeDay(day: RoughDay | PlainDay, on: PlainDay): string {
+  if (day.length < 10) return dayText(day);
+  const days = daysBetween(firstDay(day as RoughDay), on);
+  if (days === 0) return 'today';
+  if (days === 1) return 'yesterday';
+  if (days === -1) return 'tomorrow';
+  if (days > 1 && days <= 30) return `${days} days ago`;
+  if (days < -1 && days >= -30) return `in ${-days} days`;
+  return dayInYear(day, on);
+}
+
+/** "between 18 and 24 May", "on 14 May", "between 30 May and 4 June". */
+export function windowText(window: DayWindow, on: PlainDay): string {
+  if (window.first === window.last) return `on ${dayInYear(window.first, on)}`;
+  const sameMonth = window.first.slice(0, 7) === window.last.slice(0, 7);
+  const first = sameMonth ? String(Number(window.first.slice(8))) : dayInYear(window.first, on);
+  return `between ${first} and ${dayInYear(window.last, on)}`;
+}
+
+/** "3 days", "1 day". */
+export function daysText(days: number): string {
+  return days === 1 ? '1 day' : `${days} days`;
+}
