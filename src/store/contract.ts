@@ -5,6 +5,7 @@ import type { ActionId, EntryId, KeeperId, PhotoId } from '../journal/ids.ts';
 import type { Altered, Disagreement, Journal } from '../journal/journal.ts';
 import type { Problem, Result } from '../journal/problems.ts';
 import type { Contradiction, Registry } from '../registry/state.ts';
+import type { StoredPhoto } from './db.ts';
 import type { Settings } from './settings.ts';
 
 /** Which records are open: the keeper's own, or the demo yard, kept apart from them. */
@@ -69,14 +70,16 @@ export interface Store {
   redo(): Promise<Result<readonly Entry[]>>;
 
   previewUnion(entries: readonly Entry[]): UnionPreview;
-  /** Unites with a journal read from a file; all or nothing. */
-  unite(entries: readonly Entry[]): Promise<Result<UnionPreview>>;
+  /** Unites with a journal read from a file, and its photographs; all or nothing. */
+  unite(entries: readonly Entry[], photos?: readonly StoredPhoto[]): Promise<Result<UnionPreview>>;
 
   changeSettings(change: Partial<Settings>): Promise<void>;
   nameKeeper(name: string): Promise<void>;
 
   savePhoto(photo: Blob): Promise<Result<PhotoId>>;
   photo(id: PhotoId): Promise<Blob | undefined>;
+  /** All photographs, for a file that carries them. */
+  photos(): Promise<readonly StoredPhoto[]>;
 
   /** Opens the demo yard, or the keeper's own records. */
   open(records: Records): Promise<void>;
