@@ -1,0 +1,118 @@
+/**
+ * Published facts of the sex locus.
+ *
+ * - 1/k of the brood lost with k equally frequent alleles, half of a matching drone's brood lost: Mackensen 1951,
+ *   J. Econ. Entomol. 44:640; Adams et al. 1977, Genetics 86:583; Page 1980, Genetics 96:263 (from memory, not
+ *   re-read); half of the brood surviving after brother-sister mating: Woyke 1963, J. Apic. Res. 2:19 (abstract).
+ * - 28 alleles in Western Australia, 32 in New South Wales, 9 in both, 51 in all: report of AgriFutures Australia
+ *   on sex alleles of its honey bees (read).
+ * - Kinship of the named matings of single inseminations: F of one-off inbreeding matings, the tabular method for
+ *   haplodiploids; the classic series are Crow & Roberts 1950, Genetics 35:612 and Polhemus, Lush & Rothenbuhler
+ *   1950, J. Hered. 41:151, whose tables were not found, so these values are derived.
+ */
+import { describe, expect, it } from 'vitest';
+import {
+  allelesTogether,
+  broodViability,
+  droneSource,
+  lossFromKinship,
+  mateSpread,
+  unrelatedLoss,
+  viabilityQuantile,
+} from '../../graph/alleles/index.ts';
+import { RELATIVES, smallPedigree } from '../helpers/small-pedigrees.ts';
+
+describe('sex alleles, against published values', () => {
+  it.each([2, 3, 6, 10, 12, 19, 20, 28, 32, 51, 121])(
+    '%i equally frequent alleles lose 1/k of the brood',
+    (k) => {
+      expect(unrelatedLoss({ count: k }, { count: k })).toBeCloseTo(1 / k, 12);
+      const listed = { frequencies: new Array<number>(k).fill(1 / k) };
+      expect(unrelatedLoss(listed, listed)).toBeCloseTo(1 / k, 12);
+    },
+  );
+
+  it('one drone that matches leaves half of the brood, none leaves all (Woyke 1963)', () => {
+    expect(mateSpread(0.25, 1).outcomes.map(({ viability }) => viability)).toEqual([1, 0.5]);
+  });
+
+  it('m matched of 12 drones leave 1 - m/24 of the brood', () => {
+    const { outcomes } = mateSpread(0.1, 12);
+    expect([1, 2, 3, 6, 12].map((m) => outcomes[m]!.viability)).toEqual([
+      23 / 24,
+      11 / 12,
+      7 / 8,
+      3 / 4,
+      1 / 2,
+    ]);
+  });
+
+  it('10 alleles and 12 drones: mean 0.9, variance 1/300, no match 0.8^12', () => {
+    const spread = mateSpread(0.1, 12);
+    expect(spread.mean).toBeCloseTo(0.9, 12);
+    expect(spread.standardDeviation ** 2).toBeCloseTo(1 / 300, 12);
+    expect(spread.noMatch).toBeCloseTo(0.0687195, 7);
+    const mean = spread.outcomes.reduce((sum, each) => sum + each.probability * each.viability, 0);
+    expect(mean).toBeCloseTo(0.9, 12);
+  });
+
+  it('half of the queens of 10 alleles and 12 drones stay at or below 22/24, the middle of the binomial', () => {
+    // P(m >= 3) = 1 - sum over m < 3 of C(12, m) 0.2^m 0.8^(12 - m) = 0.4417 and P(m >= 2) = 0.7251.
+    expect(viabilityQuantile(mateSpread(0.1, 12), 0.5)).toBeCloseTo(22 / 24, 12);
+  });
+
+  it('unequal frequencies are conditioned on the queen being heterozygous', () => {
+    const three = { frequencies: [0.5, 0.3, 0.2] };
+    expect(unrelatedLoss(three, three)).toBeCloseTo(0.354839, 6);
+    const five = { frequencies: [0.3, 0.3, 0.2, 0.1, 0.1] };
+    expect(unrelatedLoss(five, five)).toBeCloseTo(0.231579, 6);
+  });
+
+  it('Western Australia and New South Wales together hold 51 alleles', () => {
+    expect(allelesTogether(28, 32, 9)).toBe(51);
+  });
+
+  it.each([
+    ['V', 0.5, 'her own sons'],
+    ['super', 0.375, 'sons of a super-sister'],
+    ['D', 0.25, 'sons of her dam'],
+    ['S', 0.25, 'sons of the queen who bore her father'],
+    ['G', 0.125, 'sons of her granddam'],
+  ])('with every founder gene its own allele, drones of %s cost the kinship %d (%s)', (mother, kinship) => {
+    const pedigree = smallPedigree(RELATIVES);
+    const drones = droneSource(pedigree, {
+      kind: 'drone-mothers',
+      droneMothers: [{ of: mother, share: 1 }],
+      backgrounds: [],
+    });
+    const alleles = new Map([['base', { count: Infinity }]]);
+    const result = broodViability(
+      pedigree,
+      { of: { queen: 'V' }, drones, mates: 12, alleles },
+      { histories: 20_000 },
+    );
+    expect(result.firstOrder.kinship).toBeCloseTo(kinship, 12);
+    expect(Math.abs(result.loss - kinship)).toBeLessThan(4 * result.standardError + 1e-12);
+  });
+
+  it('half-sisters of unrelated drones cost 1/8', () => {
+    const pedigree = smallPedigree(RELATIVES);
+    const drones = droneSource(pedigree, {
+      kind: 'drone-mothers',
+      droneMothers: [{ of: 'half', share: 1 }],
+      backgrounds: [],
+    });
+    const alleles = new Map([['base', { count: Infinity }]]);
+    const result = broodViability(
+      pedigree,
+      { of: { queen: 'H' }, drones, mates: 12, alleles },
+      { histories: 20_000 },
+    );
+    expect(Math.abs(result.loss - 1 / 8)).toBeLessThan(4 * result.standardError);
+  });
+
+  it('with kinship f and k alleles the loss is f + (1 - f)/k to first order', () => {
+    expect(lossFromKinship(0.25, 1 / 10)).toBeCloseTo(0.325, 12);
+    expect(lossFromKinship(0, 1 / 20)).toBeCloseTo(0.05, 12);
+  });
+});
