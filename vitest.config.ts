@@ -2,11 +2,17 @@ import { defineConfig } from 'vitest/config';
 
 /** Three suites: `unit` (with the property tests), `outside` (numbers not made by us), `browser` (the built app). */
 export default defineConfig({
-  esbuild: { jsx: 'automatic', jsxImportSource: 'preact' },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     projects: [
-      { extends: true, test: { name: 'unit', include: ['tests/{unit,properties}/**/*.test.{ts,tsx}'], testTimeout: 30_000 } },
-      { extends: true, test: { name: 'outside', include: ['tests/outside/**/*.test.ts'], testTimeout: 60_000 } },
+      {
+        extends: true,
+        test: { name: 'unit', include: ['tests/{unit,properties}/**/*.test.{ts,tsx}'], testTimeout: 30_000 },
+      },
+      {
+        extends: true,
+        test: { name: 'outside', include: ['tests/outside/**/*.test.ts'], testTimeout: 60_000 },
+      },
       {
         extends: true,
         test: {
