@@ -1,7 +1,7 @@
 /**
  * Columns of A, eight at a time, over the rows whose Mendelian variance is already known.
  *   A v = T D T' v: a backward sweep adds coefficient * x[child] to each parent, D scales, a forward sweep adds
- *   coefficient * x[parent] to each child (Colleau 2002, Genet. Sel. Evol. 34:409).
+ *   coefficient * x[parent] to each child (Colleau 2002, Genet. Sel. Evol. 34:409; from memory, not re-read).
  * Rows are added in the order in which they become known, so every sweep runs over a prefix. The eight values
  * of a row lie side by side: one cache line, and each parent's number is read once for eight columns.
  * Cost: O(rows + parents) for eight columns. Rows with nothing in them are skipped on the way back.
@@ -9,33 +9,64 @@
 
 export const COLUMNS = 8;
 
+/** Rows in birth order with weighted parents, and one block of eight columns over them. */
 export interface KnownRows {
   count: number;
-  readonly start: Int32Array;
-  readonly parent: Int32Array;
-  readonly coefficient: Float64Array;
-  readonly mendelian: Float64Array;
-  /** The block: value b of row r at r * COLUMNS + b. */
+  /** Parents of row r stand at start[r] .. start[r + 1] - 1. */
+  start: Int32Array;
+  parent: Int32Array;
+  coefficient: Float64Array;
+  mendelian: Float64Array;
+  /** Value b of row r at r * COLUMNS + b. */
   block: Float64Array;
 }
 
+/** The sizes are first guesses; all arrays grow. */
 export function newKnownRows(rows: number, pairs: number): KnownRows {
   return {
     count: 0,
-    start: new Int32Array(rows + 1),
-    parent: new Int32Array(pairs),
-    coefficient: new Float64Array(pairs),
-    mendelian: new Float64Array(rows),
-    block: new Float64Array(Math.min(rows, 1024) * COLUMNS),
+    start: new Int32Array(rows + 2),
+    parent: new Int32Array(pairs + 1),
+    coefficient: new Float64Array(pairs + 1),
+    mendelian: new Float64Array(rows + 1),
+    block: new Float64Array(0),
   };
+}
+
+/** Adds a parent to the row that `closeRow` will end. */
+export function linkRow(known: KnownRows, parent: number, coefficient: number): void {
+  const pair = known.start[known.count + 1]!;
+  if (pair === known.parent.length) {
+    known.parent = doubled(known.parent, new Int32Array(2 * pair));
+    known.coefficient = doubled(known.coefficient, new Float64Array(2 * pair));
+  }
+  known.parent[pair] = parent;
+  known.coefficient[pair] = coefficient;
+  known.start[known.count + 1] = pair + 1;
+}
+
+/** Ends the row whose parents were just linked; returns its number. */
+export function closeRow(known: KnownRows, mendelian: number): number {
+  const row = known.count++;
+  if (row + 2 >= known.mendelian.length) {
+    known.mendelian = doubled(known.mendelian, new Float64Array(2 * row + 8));
+    known.start = doubled(known.start, new Int32Array(2 * row + 8));
+  }
+  known.mendelian[row] = mendelian;
+  known.start[row + 2] = known.start[row + 1]!;
+  return row;
+}
+
+function doubled<Numbers extends Int32Array | Float64Array>(old: Numbers, larger: Numbers): Numbers {
+  larger.set(old);
+  return larger;
 }
 
 /** Empties the first `rows` rows of the block. */
 export function clearBlock(known: KnownRows, rows: number): void {
   const needed = rows * COLUMNS;
-  if (known.block.length < needed) {
-    known.block = new Float64Array(Math.min(known.mendelian.length * COLUMNS, needed * 2));
-  } else known.block.fill(0, 0, needed);
+  if (known.block.length < needed) known.block = new Float64Array(Math.ceil(needed * 1.25));
+  else known.block.fill(0, 0, needed);
 }
 
 /** block <- A block, for block values that are zero from row `top` on; results hold for rows below `end`. */
@@ -57,7 +88,8 @@ function backward({ start, parent, coefficient, mendelian, block: x }: KnownRows
     const x7 = x[at + 7]!;
     // Shares and coefficients are positive, so a sum of zero means that all eight are zero.
     if (x0 + x1 + x2 + x3 + x4 + x5 + x6 + x7 === 0) continue;
-    for (let k = start[row]!; k < start[row + 1]!; k++) {
+    const pairsEnd = start[row + 1]!;
+    for (let k = start[row]!; k < pairsEnd; k++) {
       const to = parent[k]! * COLUMNS;
       const c = coefficient[k]!;
       x[to] = x[to]! + c * x0;
@@ -92,7 +124,8 @@ function forward({ start, parent, coefficient, block: x }: KnownRows, end: numbe
     let x5 = x[at + 5]!;
     let x6 = x[at + 6]!;
     let x7 = x[at + 7]!;
-    for (let k = start[row]!; k < start[row + 1]!; k++) {
+    const pairsEnd = start[row + 1]!;
+    for (let k = start[row]!; k < pairsEnd; k++) {
       const from = parent[k]! * COLUMNS;
       const c = coefficient[k]!;
       x0 += c * x[from]!;

@@ -1,28 +1,24 @@
 /** Writes what follows for one node once all it depends on is known. Formulas and sources: mendelian.ts. Cost: O(parents). */
 import type { MendelianState } from './mendelian-state.ts';
+import { addEntityRow, addFamilyRow, addSourceRow } from './row-forms.ts';
 
-/** Writes a node's variance and diagonal; gives it a row where others descend from it. */
+/** Writes a node's variance and diagonal. */
 function settleNode(state: MendelianState, node: number, diagonal: number, mendelian: number): void {
-  const { known, layout, rowOf } = state;
   state.diagonal[node] = diagonal;
   state.mendelian[node] = mendelian;
-  if (!state.isAncestor[node]) return;
-  const row = known.count++;
-  rowOf[node] = row;
-  known.mendelian[row] = mendelian;
-  let pair = known.start[row]!;
-  for (let k = layout.parentStart[node]!; k < layout.parentStart[node + 1]!; k++) {
-    known.parent[pair] = rowOf[layout.parent[k]!]!;
-    known.coefficient[pair++] = layout.coefficient[k]!;
-  }
-  known.start[row + 1] = pair;
+}
+
+/** Marks an entity as known, and gives it a row where it needs one. */
+function announce(state: MendelianState, entity: number): void {
+  addEntityRow(state, entity);
+  state.isKnown[entity] = 1;
+  state.newlyKnown.push(entity);
 }
 
 export function settleBackground(state: MendelianState, background: number): void {
   const own = 2 * state.resolved.backgroundKinship[background]!;
   settleNode(state, state.layout.entityNode[background]!, own, own);
-  state.isKnown[background] = 1;
-  state.newlyKnown.push(background);
+  announce(state, background);
 }
 
 /** `square`: c' A c over the parents of a queen with a dam; unused for a founder. */
@@ -40,8 +36,7 @@ export function settleQueen(state: MendelianState, queen: number, square: number
     }
     settleNode(state, node, 1 + inbreeding, Math.max(0, 1 + inbreeding - square));
   }
-  state.isKnown[resolved.firstQueen + queen] = 1;
-  state.newlyKnown.push(resolved.firstQueen + queen);
+  announce(state, resolved.firstQueen + queen);
 }
 
 /** A drone is one gamete: haploid, alike to himself, d = 2 - A[mother][mother]. */
@@ -50,23 +45,24 @@ export function settleDrone(state: MendelianState, drone: number): void {
   const mother = layout.queenNode[resolved.droneMother[drone]!]!;
   const entity = resolved.firstDrone + drone;
   settleNode(state, layout.entityNode[entity]!, 2, 2 - state.diagonal[mother]!);
-  state.isKnown[entity] = 1;
-  state.newlyKnown.push(entity);
+  announce(state, entity);
 }
 
 /** A source's own node, where it has one: a mean of many, without variance of its own. */
 export function settlePool(state: MendelianState, source: number): void {
   const node = state.layout.entityNode[state.resolved.firstSource + source]!;
   if (node >= 0) settleNode(state, node, state.squares[source]!, 0);
+  addSourceRow(state, source);
 }
 
-/** The mates of a queen whose source's square is known. */
+/** The mates of a queen whose source's square is known; with daughters, her family too. */
 export function settleMates(state: MendelianState, queen: number): void {
   const { resolved, layout } = state;
   const source = resolved.sourceOf[queen]!;
   const square = state.squares[source]!;
   const own = resolved.ofKnownDrones[source] ? 0 : Math.max(0, 2 - square) / resolved.effectiveMates[queen]!;
   settleNode(state, layout.matesNode[queen]!, square + own, own);
+  if (hasDaughters(state, queen)) addFamilyRow(state, queen);
 }
 
 /** c' A c over the parents of a queen with one certain dam: from what is known of dam and mates. */
@@ -75,3 +71,6 @@ export function squareOfOneDam({ layout, diagonal, relationToMates }: MendelianS
   const matesNode = layout.matesNode[dam]!;
   return (diagonal[damNode]! + diagonal[matesNode]! + 2 * relationToMates[dam]!) / 4;
 }
+
+export const hasDaughters = ({ daughtersOf }: MendelianState, queen: number): boolean =>
+  daughtersOf.start[queen + 1]! > daughtersOf.start[queen]!;

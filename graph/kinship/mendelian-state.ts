@@ -1,9 +1,10 @@
-/** What the computation of the Mendelian variances (mendelian.ts) knows at any moment. Cost to set up: O(nodes + shares). */
+/** What the computation of the Mendelian variances (mendelian.ts) knows at any moment. Set up in O(nodes + shares). */
 import { type KnownRows, newKnownRows } from './column-kernel.ts';
-import { type ColumnTasks, columnTasks, type NumberLists, numberLists } from './column-tasks.ts';
 import type { Layout } from './nodes.ts';
-import { NodeKind } from './pedigree.ts';
+import { listLengths, listOfItems, type NumberLists, numberLists } from './number-lists.ts';
 import type { Resolved } from './resolve-input.ts';
+import { newRowForms, type RowForms } from './row-forms.ts';
+import { shareRowsBuilder } from './share-rows.ts';
 
 export interface MendelianTerms {
   readonly mendelian: Float64Array;
@@ -14,21 +15,24 @@ export interface MendelianTerms {
 export interface MendelianState extends MendelianTerms {
   readonly resolved: Resolved;
   readonly layout: Layout;
-  readonly tasks: ColumnTasks;
   readonly known: KnownRows;
+  /** Kernel row of each entity, and of each dam's family; -1 without one. */
   readonly rowOf: Int32Array;
-  readonly isAncestor: Uint8Array;
-  /** c' A c of each task; NaN until computed. */
+  readonly rowOfFamily: Int32Array;
+  readonly needsRow: Uint8Array;
+  /** Tasks are the drone sources, then the family tasks: one for each distinct set of several possible dams. */
+  readonly firstFamily: number;
+  readonly familyOf: Int32Array;
+  readonly forms: RowForms;
+  /** c' A c of each drone source; NaN until computed. */
   readonly squares: Float64Array;
-  /** Single drones of each queen. */
   readonly dronesOf: NumberLists;
-  /** Sources that hold an entity; readers of a source; daughters of a queen; queens of a family task. */
   readonly sourcesHolding: NumberLists;
   readonly readersOf: NumberLists;
   readonly daughtersOf: NumberLists;
   readonly queensOfFamily: NumberLists;
   readonly isKnown: Uint8Array;
-  /** Entities of each source not yet known, readers not yet known, and known dams not yet read. */
+  /** Of each source: its entities not yet known, its readers not yet known, its known dams not yet read. */
   readonly itemsPending: Int32Array;
   readonly readersPending: Int32Array;
   readonly damsWaiting: Int32Array;
@@ -39,101 +43,100 @@ export interface MendelianState extends MendelianTerms {
   readonly familiesReady: number[];
 }
 
-const rowLengths = (start: Int32Array): Int32Array =>
-  Int32Array.from({ length: start.length - 1 }, (_, row) => start[row + 1]! - start[row]!);
-
 /** Nothing known yet. */
-export function newMendelianState(resolved: Resolved, layout: Layout): MendelianState {
+export function newMendelianState(resolved: Resolved, layout: Layout, level: Int32Array): MendelianState {
   const { dams, sources, sourceOf, firstSource, droneMother } = resolved;
-  const tasks = columnTasks(resolved, layout);
   const queens = dams.rows;
-  const rowOfPair = (start: Int32Array, pairs: number): Int32Array => {
-    const row = new Int32Array(pairs);
-    for (let r = 0; r + 1 < start.length; r++) row.fill(r, start[r]!, start[r + 1]!);
-    return row;
+  const relations = {
+    dronesOf: numberLists(queens, droneMother),
+    sourcesHolding: numberLists(firstSource, sources.item, listOfItems(sources)),
+    readersOf: numberLists(sources.rows, sourceOf),
+    daughtersOf: numberLists(queens, dams.item, listOfItems(dams)),
   };
-  const damRow = rowOfPair(dams.start, dams.item.length);
-  const sourceRow = rowOfPair(sources.start, sources.item.length);
-  const readersOf = numberLists(
-    sources.rows,
-    queens,
-    (queen) => sourceOf[queen]!,
-    (queen) => queen,
-  );
-  const isAncestor = ancestors(resolved, layout);
-  const { rows, pairs } = ancestorSizes(layout, isAncestor);
-  const families = tasks.forms.rows - tasks.firstFamily;
+  const { familyOf, families } = familyTasks(resolved);
   return {
+    ...relations,
     resolved,
     layout,
-    tasks,
-    known: newKnownRows(rows, pairs),
-    rowOf: new Int32Array(layout.size).fill(-1),
-    isAncestor,
+    known: newKnownRows(1024, 1024),
+    rowOf: new Int32Array(firstSource + sources.rows).fill(-1),
+    rowOfFamily: new Int32Array(queens).fill(-1),
+    needsRow: rowNeeds(resolved, relations, level),
+    firstFamily: sources.rows,
+    familyOf,
+    forms: newRowForms(sources.rows + families),
     mendelian: new Float64Array(layout.size),
     diagonal: new Float64Array(layout.size),
     relationToMates: new Float64Array(queens).fill(Number.NaN),
-    squares: new Float64Array(tasks.forms.rows).fill(Number.NaN),
-    sourcesHolding: numberLists(
-      firstSource,
-      sources.item.length,
-      (k) => sources.item[k]!,
-      (k) => sourceRow[k]!,
-    ),
-    readersOf,
-    dronesOf: numberLists(
-      queens,
-      droneMother.length,
-      (drone) => droneMother[drone]!,
-      (drone) => drone,
-    ),
-    daughtersOf: numberLists(
-      queens,
-      dams.item.length,
-      (k) => dams.item[k]!,
-      (k) => damRow[k]!,
-    ),
+    squares: new Float64Array(sources.rows).fill(Number.NaN),
     queensOfFamily: numberLists(
       families,
-      queens,
-      (queen) => tasks.familyOf[queen]! - (tasks.familyOf[queen]! < 0 ? 0 : tasks.firstFamily),
-      (queen) => queen,
+      familyOf.map((task) => (task < 0 ? -1 : task - sources.rows)),
     ),
     isKnown: new Uint8Array(firstSource),
-    itemsPending: rowLengths(sources.start),
-    readersPending: rowLengths(readersOf.start),
+    itemsPending: listLengths(sources),
+    readersPending: listLengths(relations.readersOf),
     damsWaiting: new Int32Array(sources.rows),
-    damsPending: rowLengths(dams.start),
+    damsPending: listLengths(dams),
     newlyKnown: [],
     familiesReady: [],
   };
 }
 
-/** 1 for each node from which some queen, drone or drone source descends, mates of the childless left out. */
-function ancestors({ dams, sources, sourceOf, firstSource }: Resolved, layout: Layout): Uint8Array {
-  const is = new Uint8Array(layout.size);
-  for (const [node, kind] of layout.kind.entries()) if (kind === NodeKind.background) is[node] = 1;
-  for (const dam of dams.item) {
-    is[layout.queenNode[dam]!] = 1;
-    is[layout.matesNode[dam]!] = 1;
-    const source = layout.entityNode[firstSource + sourceOf[dam]!]!;
-    if (source >= 0) is[source] = 1;
+/** The family task of each queen with two or more possible dams; -1 for the others. */
+function familyTasks({ dams, sources }: Resolved): { familyOf: Int32Array; families: number } {
+  const builder = shareRowsBuilder(16, 16);
+  const familyOf = new Int32Array(dams.rows).fill(-1);
+  for (let queen = 0; queen < dams.rows; queen++) {
+    if (dams.start[queen + 1]! - dams.start[queen]! < 2) continue;
+    for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++)
+      builder.add(dams.item[k]!, dams.share[k]!);
+    familyOf[queen] = sources.rows + builder.closeShared(0);
   }
-  for (const entity of sources.item) is[layout.entityNode[entity]!] = 1;
-  for (let node = layout.size - 1; node >= 0; node--) {
-    if (!is[node]) continue;
-    for (let k = layout.parentStart[node]!; k < layout.parentStart[node + 1]!; k++) is[layout.parent[k]!] = 1;
-  }
-  return is;
+  return { familyOf, families: builder.finish().rows };
 }
 
-function ancestorSizes(layout: Layout, isAncestor: Uint8Array): { rows: number; pairs: number } {
-  let rows = 0;
-  let pairs = 0;
-  for (let node = 0; node < layout.size; node++) {
-    if (!isAncestor[node]) continue;
-    rows++;
-    pairs += layout.parentStart[node + 1]! - layout.parentStart[node]!;
+type Relations = Pick<MendelianState, 'dronesOf' | 'sourcesHolding' | 'readersOf' | 'daughtersOf'>;
+
+/**
+ * 1 for each entity that cannot be folded into its one child; see row-forms.ts. A queen who may have met drones
+ * that descend from her own sons is kept too, since her reading needs her own row.
+ */
+function rowNeeds(resolved: Resolved, relations: Relations, level: Int32Array): Uint8Array {
+  const { firstQueen, firstDrone, firstSource, sources, sourceOf } = resolved;
+  const { dronesOf, sourcesHolding, readersOf, daughtersOf } = relations;
+  const needs = new Uint8Array(firstSource + sources.rows).fill(1, 0, firstQueen);
+  const length = ({ start }: NumberLists, list: number): number => start[list + 1]! - start[list]!;
+  for (let entity = firstQueen; entity < firstSource; entity++) {
+    const uses = length(sourcesHolding, entity);
+    if (entity >= firstDrone) needs[entity] = uses > 1 ? 1 : 0;
+    else {
+      const queen = entity - firstQueen;
+      const met = sourceOf[queen]!;
+      const flownIn = uses > 0 ? sourcesHolding.item[sourcesHolding.start[entity]!]! : -1;
+      const mayMeetHerSons =
+        uses > 0 &&
+        met >= 0 &&
+        (met === flownIn || level[firstSource + met]! > level[firstSource + flownIn]!);
+      const usedOnce = uses === 1 && (mayMeetHerSons || length(daughtersOf, queen) > 0);
+      needs[entity] = uses > 1 || usedOnce || length(dronesOf, queen) > 0 ? 1 : 0;
+    }
   }
-  return { rows, pairs };
+  for (let source = 0; source < sources.rows; source++) {
+    needs[firstSource + source] = sourceNeedsRow(source) ? 1 : 0;
+  }
+  return needs;
+
+  /** Met by two dams, or by one dam and a queen who may descend from her. */
+  function sourceNeedsRow(source: number): boolean {
+    const readers = readersOf.item.subarray(readersOf.start[source]!, readersOf.start[source + 1]!);
+    let oldestDam = Number.POSITIVE_INFINITY;
+    let dams = 0;
+    for (const queen of readers) {
+      if (length(daughtersOf, queen) === 0) continue;
+      dams++;
+      oldestDam = Math.min(oldestDam, level[firstQueen + queen]!);
+    }
+    return dams > 1 || (dams === 1 && readers.some((queen) => level[firstQueen + queen]! > oldestDam));
+  }
 }

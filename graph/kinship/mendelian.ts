@@ -17,8 +17,8 @@
  * Cost: O(distinct drone sources * rows in somebody's ancestry / 8 + nodes).
  */
 import { evaluateBatch } from './column-batch.ts';
-import { numberLists } from './column-tasks.ts';
 import {
+  hasDaughters,
   settleBackground,
   settleDrone,
   settleMates,
@@ -28,11 +28,12 @@ import {
 } from './mendelian-settle.ts';
 import { type MendelianState, type MendelianTerms, newMendelianState } from './mendelian-state.ts';
 import type { Layout } from './nodes.ts';
+import { numberLists } from './number-lists.ts';
 import type { Resolved } from './resolve-input.ts';
 
 /** `level`: the level of each entity in birth order, which says which of several half-ready columns is earliest. */
 export function mendelianTerms(resolved: Resolved, layout: Layout, level: Int32Array): MendelianTerms {
-  const state = newMendelianState(resolved, layout);
+  const state = newMendelianState(resolved, layout, level);
   const open = new Set<number>();
   for (let background = 0; background < resolved.firstQueen; background++)
     settleBackground(state, background);
@@ -67,12 +68,9 @@ function spread(state: MendelianState, open: Set<number>): void {
     const source = sourceOf[queen]!;
     if (source < 0) continue;
     readersPending[source]!--;
-    if (isDam(state, queen)) damsWaiting[source]!++;
+    if (hasDaughters(state, queen)) damsWaiting[source]!++;
   }
 }
-
-const isDam = ({ daughtersOf }: MendelianState, queen: number): boolean =>
-  daughtersOf.start[queen + 1]! > daughtersOf.start[queen]!;
 
 /** Sources whose readers are all known; failing those, the earliest that some dam waits for. */
 function nextSources(state: MendelianState, open: ReadonlySet<number>, level: Int32Array): number[] {
@@ -106,31 +104,31 @@ function readersNow(
   return ready;
 }
 
-function runBatch(state: MendelianState, batch: readonly number[], open: Set<number>): void {
-  const { layout, known, rowOf, tasks } = state;
+function runBatch(state: MendelianState, tasks: readonly number[], open: Set<number>): void {
   const queens: number[] = [];
   const places: number[] = [];
-  batch.forEach((task, place) => {
-    if (task >= tasks.firstFamily) return;
+  tasks.forEach((task, place) => {
+    if (task >= state.firstFamily) return;
     for (const queen of readersNow(state, task)) {
       queens.push(queen);
       places.push(place);
     }
   });
-  const nodeOfReader = (k: number): number => layout.queenNode[queens[k]!]!;
-  const readers = numberLists(batch.length, queens.length, (k) => places[k]!, nodeOfReader);
-  const { squares, readings } = evaluateBatch({ layout, known, rowOf, forms: tasks.forms, batch, readers });
-  for (let k = 0; k < queens.length; k++) state.relationToMates[queens[k]!] = readings[k]!;
-  batch.forEach((task, place) => {
-    if (task >= tasks.firstFamily) finishFamily(state, task, squares[place]!);
+  const readers = numberLists(tasks.length, places, queens);
+  const { squares, readings } = evaluateBatch(state, { tasks, readers });
+  readers.item.forEach((queen, k) => {
+    state.relationToMates[queen] = readings[k]!;
+  });
+  tasks.forEach((task, place) => {
+    if (task >= state.firstFamily) finishFamily(state, task, squares[place]!);
     else finishSource(state, task, squares[place]!, open);
   });
   for (const queen of queens) finishReader(state, queen);
 }
 
 function finishFamily(state: MendelianState, task: number, square: number): void {
-  const { queensOfFamily, tasks } = state;
-  const family = task - tasks.firstFamily;
+  const { queensOfFamily, firstFamily } = state;
+  const family = task - firstFamily;
   for (let k = queensOfFamily.start[family]!; k < queensOfFamily.start[family + 1]!; k++) {
     settleQueen(state, queensOfFamily.item[k]!, square);
   }
@@ -146,17 +144,15 @@ function finishSource(state: MendelianState, source: number, square: number, ope
 
 /** A queen whose relation to her mates is now known: her mates follow, and daughters whose dams are all read. */
 function finishReader(state: MendelianState, queen: number): void {
-  const { daughtersOf, damsPending, tasks, familiesReady } = state;
+  const { daughtersOf, damsPending, familyOf, firstFamily, queensOfFamily, familiesReady } = state;
   settleMates(state, queen);
   for (let k = daughtersOf.start[queen]!; k < daughtersOf.start[queen + 1]!; k++) {
     const daughter = daughtersOf.item[k]!;
     damsPending[daughter]!--;
     if (damsPending[daughter]! > 0) continue;
-    const family = tasks.familyOf[daughter]!;
+    const family = familyOf[daughter]!;
     if (family < 0) settleQueen(state, daughter, squareOfOneDam(state, queen));
-    else if (
-      state.queensOfFamily.item[state.queensOfFamily.start[family - tasks.firstFamily]!] === daughter
-    ) {
+    else if (queensOfFamily.item[queensOfFamily.start[family - firstFamily]!] === daughter) {
       familiesReady.push(family);
     }
   }
