@@ -41,8 +41,8 @@ export function miteGrowth(
   options: InfestationOptions = {},
 ): MiteGrowth {
   if (!(days > 0)) throw new RangeError(`Growth needs days above 0 between the counts, got ${days}`);
-  if (earlier.kind !== later.kind)
-    throw new RangeError(`Growth needs one method, got ${earlier.kind}, ${later.kind}`);
+  if (earlier.method !== later.method)
+    throw new RangeError(`Growth needs one method, got ${earlier.method}, ${later.method}`);
   const first = infestation(earlier, options);
   const second = infestation(later, options);
   if (first.rate === 0 || second.rate === 0) return openGrowth(first, second, days);

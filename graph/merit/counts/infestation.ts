@@ -32,9 +32,8 @@ export interface Recovery {
 export const SUGAR_RECOVERY: Recovery = { share: 0.929, standardDeviation: 0.055 };
 
 export type MiteCount =
-  | { readonly kind: 'wash'; readonly mites: number; readonly bees: number }
-  | { readonly kind: 'shake'; readonly mites: number; readonly bees: number }
-  | { readonly kind: 'drop'; readonly mites: number; readonly days: number };
+  | { readonly method: 'wash' | 'sugar-shake'; readonly mites: number; readonly bees: number }
+  | { readonly method: 'natural-drop'; readonly mites: number; readonly days: number };
 
 export interface Infestation extends Interval {
   /** Mites per bee (wash, shake) or per day (drop). May exceed 1. */
@@ -57,11 +56,11 @@ export interface InfestationOptions {
 /** The infestation that one count shows, with interval; throws on bees or days that are not above 0. */
 export function infestation(count: MiteCount, options: InfestationOptions = {}): Infestation {
   const level = options.level ?? DEFAULT_LEVEL;
-  const exposure = count.kind === 'drop' ? count.days : count.bees;
+  const exposure = count.method === 'natural-drop' ? count.days : count.bees;
   if (!(exposure > 0)) throw new RangeError(`A mite count needs bees or days above 0, got ${exposure}`);
-  const found = foundRate(count.mites, exposure, count.kind !== 'drop', level);
-  const recovery = options.recovery ?? (count.kind === 'shake' ? SUGAR_RECOVERY : undefined);
-  const unit = count.kind === 'drop' ? 'mites per day' : 'mites per bee';
+  const found = foundRate(count.mites, exposure, count.method !== 'natural-drop', level);
+  const recovery = options.recovery ?? (count.method === 'sugar-shake' ? SUGAR_RECOVERY : undefined);
+  const unit = count.method === 'natural-drop' ? 'mites per day' : 'mites per bee';
   return recovery ? { ...found, unit, corrected: correct(found, recovery, level) } : { ...found, unit };
 }
 
