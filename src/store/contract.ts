@@ -53,6 +53,9 @@ export interface Store {
   readonly lastAction: ReadonlySignal<WrittenAction | undefined>;
   readonly lastUndone: ReadonlySignal<WrittenAction | undefined>;
 
+  /** A new UUIDv7, for the colonies, queens and yards that drafts bring into being. */
+  newId(): string;
+
   /**
    * Contradictions that these drafts would bring, without writing them. Cheap enough to call on each tap.
    */

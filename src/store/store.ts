@@ -35,6 +35,7 @@ export async function openStore(options: Partial<StoreOptions> = {}): Promise<St
   return {
     ...signalsOf(core),
     ...writingOf(core),
+    newId: core.options.newId,
     previewUnion: (entries) => previewUnion(core, entries),
     unite: (entries, photos = []) => inTurn(core, () => uniteWith(core, entries, photos)),
     changeSettings: (change) => inTurn(core, () => changeSettings(core, change)),

@@ -1,0 +1,181 @@
+import type { Making } from '../../graph/calendar/making.ts';
+import type { Observation } from '../../graph/calendar/observation.ts';
+import { dayNumber, firstDay, isExactDay, lastDay, type RoughDay } from '../journal/day.ts';
+import type { SplitPart } from '../journal/entries/increase.ts';
+import type { Entry, EntryOf } from '../journal/entry.ts';
+import type { QueenId } from '../journal/ids.ts';
+import type { Colony, Registry } from './state.ts';
+
+/**
+ * What the queen calendar is told of a colony: every way by which its next queen may have come since the last one was
+ * settled, and everything seen from then on. Entries known only to the month or year tell a calendar nothing.
+ */
+export interface CalendarFacts {
+  readonly makings: readonly Making[];
+  readonly observations: readonly Observation[];
+  /** Expected or confirmed queens that these makings may have brought, in order. */
+  readonly queens: readonly QueenId[];
+}
+
+interface Regime {
+  makings: Making[];
+  observations: Observation[];
+  queens: QueenId[];
+  settled: boolean;
+}
+
+/** The calendar's facts for a colony, or nothing where no queen was ever made or given there. O(entries of the colony). */
+export function calendarFacts(registry: Registry, colony: Colony): CalendarFacts | undefined {
+  let regime: Regime = { makings: [], observations: [], queens: [], settled: true };
+  for (const entry of colony.entries) {
+    if (!isExactDay(entry.day)) continue;
+    const made = makingOf(registry, colony, entry);
+    if (made) {
+      if (regime.settled) regime = { makings: [], observations: [], queens: [], settled: false };
+      regime.makings.push(made.making);
+      if (made.queen) regime.queens.push(made.queen);
+      continue;
+    }
+    if (entry.kind === 'queen-found') regime = { makings: [], observations: [], queens: [], settled: true };
+    if (entry.kind === 'queen-confirmed') regime.settled = true;
+    const seen = observationOf(registry, entry);
+    if (seen && regime.makings.length > 0) regime.observations.push(seen);
+  }
+  return regime.makings.length === 0 ? undefined : regime;
+}
+
+interface Made {
+  readonly making: Making;
+  readonly queen?: QueenId;
+}
+
+function makingOf(registry: Registry, colony: Colony, entry: Entry): Made | undefined {
+  const day = number(entry.day);
+  const eggs = eggsUntil(colony, entry.day);
+  switch (entry.kind) {
+    case 'split': {
+      const part = entry.parts.find((each) => each.colony === colony.id);
+      return part && partMaking(registry, part, day);
+    }
+    case 'cells-given': {
+      if (entry.to !== colony.id) return undefined;
+      const laid = entry.eggsLaid ? { eggsLaid: number(entry.eggsLaid) } : {};
+      return {
+        making: { kind: 'cells-given', day, age: entry.age, ...laid, ...eggs },
+        queen: entry.expected,
+      };
+    }
+    case 'eggs-given':
+      if (entry.to !== colony.id) return undefined;
+      return { making: { kind: 'brood-given', day, left: 'both' }, queen: entry.expected };
+    case 'queen-expected':
+      return { making: { kind: 'cells-left', day, age: 'unknown', ...eggs }, queen: entry.queen };
+    case 'queen-moved':
+      if (entry.to !== colony.id) return undefined;
+      return { making: givenQueen(registry, entry.queen, day, entry.how !== 'direct'), queen: entry.queen };
+    case 'queen-entered':
+      if (entry.laying !== false) return undefined;
+      return { making: { kind: 'virgin-given', day, ...eggs }, queen: entry.queen };
+    case 'queen-lost':
+      return headedUntil(colony, entry)
+        ? { making: { kind: 'made-queenless', day, left: 'both' } }
+        : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** What a part of a split means for the calendar; nothing where the old queen lays on or nothing is awaited. */
+export function partMaking(registry: Registry, part: SplitPart, day: number): Made | undefined {
+  const { queen } = part;
+  switch (queen.how) {
+    case 'raises-own': {
+      const making: Making =
+        queen.from === 'open-cells' || queen.from === 'capped-cells'
+          ? { kind: 'cells-left', day, age: queen.from === 'open-cells' ? 'open' : 'capped' }
+          : { kind: 'made-queenless', day, left: 'both' };
+      return { making, queen: queen.expected };
+    }
+    case 'given-cells':
+      return { making: { kind: 'cells-given', day, age: queen.age }, queen: queen.expected };
+    case 'given-queen':
+      return { making: givenQueen(registry, queen.queen, day, true), queen: queen.queen };
+    case 'old-queen':
+    case 'none':
+      return undefined;
+  }
+}
+
+function givenQueen(registry: Registry, id: QueenId, day: number, caged: boolean): Making {
+  const queen = registry.queens.get(id);
+  const laid = queen?.tenures.some(({ layingFrom }) => layingFrom !== undefined && number(layingFrom) < day);
+  return laid ? { kind: 'mated-queen-given', day, caged } : { kind: 'virgin-given', day };
+}
+
+/** Last day on which a queen before this one laid here; her eggs may still be seen for some days. */
+function eggsUntil(colony: Colony, day: RoughDay): { readonly eggsUntil?: number } {
+  const before = colony.tenures.findLast(({ to }) => to !== undefined && firstDay(to) <= firstDay(day));
+  const brought = colony.entries.findLast(
+    (entry) =>
+      entry.kind === 'frames-moved' && entry.to === colony.id && firstDay(entry.day) <= firstDay(day),
+  );
+  const days = [before?.to, brought?.day].flatMap((each) => (each ? [dayNumber(lastDay(each))] : []));
+  return days.length === 0 ? {} : { eggsUntil: Math.max(...days) };
+}
+
+function headedUntil(colony: Colony, entry: EntryOf<'queen-lost'>): boolean {
+  return colony.tenures.some((tenure) => tenure.queen === entry.queen && tenure.to === entry.day);
+}
+
+function number(day: RoughDay): number {
+  return dayNumber(firstDay(day));
+}
+
+const CONFIRMED = {
+  eggs: { eggs: true },
+  'worker-brood': { cappedWorkerBrood: true },
+  'queen-laying': { queen: 'laying' },
+} as const satisfies Record<EntryOf<'queen-confirmed'>['seen'], Partial<Observation>>;
+
+/** One entry as the calendar sees it. A queen not seen says nothing; a count of cells says whether there were any. */
+export function observationOf(registry: Registry, entry: Entry): Observation | undefined {
+  if (entry.kind === 'queen-confirmed') return { day: number(entry.day), ...CONFIRMED[entry.seen] };
+  if (entry.kind !== 'inspection') return undefined;
+  const { eggs, youngBrood, cappedWorkerBrood, severalEggsInCells, droneBroodOnly } = entry;
+  const queen = queenSeen(registry, entry);
+  const seen: Record<string, unknown> = {
+    eggs,
+    youngBrood,
+    cappedWorkerBrood,
+    severalEggsInCells,
+    droneBroodOnly,
+    openCells: any(entry.openCells),
+    cappedCells: any(entry.cappedCells),
+    emergedCells: any(entry.emergedCells),
+    tornCells: any(entry.tornCells),
+    queen,
+  };
+  const known = Object.fromEntries(Object.entries(seen).filter(([, value]) => value !== undefined));
+  return Object.keys(known).length === 0 ? undefined : { day: number(entry.day), ...known };
+}
+
+function any(count: number | undefined): boolean | undefined {
+  return count === undefined ? undefined : count > 0;
+}
+
+function queenSeen(registry: Registry, entry: EntryOf<'inspection'>): Observation['queen'] {
+  switch (entry.queenSeen) {
+    case 'virgin':
+      return 'virgin';
+    case 'seen-unmarked':
+      return 'unmarked';
+    case 'seen-marked': {
+      const colony = registry.colonies.get(entry.colony);
+      const head = colony?.tenures.findLast(({ from }) => firstDay(from) <= firstDay(entry.day));
+      const young = head?.to === undefined && head?.layingFrom !== undefined;
+      return young ? 'laying' : 'old';
+    }
+    default:
+      return undefined;
+  }
+}
