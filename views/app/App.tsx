@@ -38,6 +38,7 @@ function Shell({ store }: { readonly store: Store }) {
       <button type="button" class={styles.skip} onClick={() => main.current?.focus()}>
         To the content
       </button>
+      <UndoStrip />
       {!first && <Navigation path={path} />}
       <div class={styles.page}>
         {!first && <DayLine />}
@@ -46,7 +47,6 @@ function Shell({ store }: { readonly store: Store }) {
           {first ? <FirstRun /> : <Screens />}
         </main>
       </div>
-      <UndoStrip />
     </div>
   );
 }

@@ -22,7 +22,7 @@ export function DayLine() {
     <div class={`${styles.line} ${elsewhere ? styles.elsewhere : ''}`}>
       {demo && (
         <p class={styles.demo}>
-          Demo yard, invented
+          Demo yard
           <button type="button" onClick={() => store.open('own')}>
             Leave
           </button>

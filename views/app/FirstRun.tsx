@@ -21,9 +21,8 @@ export function FirstRun() {
       <p class={styles.name}>Damline</p>
       <h1>Who descends from whom, and whom to breed from next.</h1>
       <p class={styles.lead}>
-        For keepers who make their increase from the colonies that came through winter. It keeps queens, boxes
-        and lines apart through splits, cells and losses, tells what to look for in each box and when, and
-        works out whom to multiply. Everything stays on this device.
+        For keepers who make their increase from the colonies that came through winter. Damline keeps queens,
+        boxes and lines apart, tells what to look for in each box and when, and works out whom to multiply.
       </p>
       {trouble && <Notice tone="warn">{trouble}</Notice>}
       {starting ? (
@@ -50,6 +49,7 @@ export function FirstRun() {
           </li>
         </ul>
       )}
+      <p class={styles.stays}>Everything stays on this device. No account, no server.</p>
     </div>
   );
 }

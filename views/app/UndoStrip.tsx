@@ -1,5 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
-import type { WrittenAction } from '../../src/store/contract.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Store, WrittenAction } from '../../src/store/contract.ts';
 import { useStore } from './store-context.ts';
 import styles from './UndoStrip.module.css';
 
@@ -11,7 +11,7 @@ type Happened = { readonly what: 'written' | 'undone'; readonly action: WrittenA
 /** Says what was just written, and takes it back by one tap; after that, brings it back by one tap. */
 export function UndoStrip() {
   const store = useStore();
-  const [happened, setHappened] = useHappened(store.lastAction.value, store.lastUndone.value);
+  const [happened, setHappened] = useHappened(store);
   const undone = happened?.what === 'undone';
   return (
     <div class={styles.live} role="status" aria-live="polite">
@@ -39,14 +39,23 @@ export function UndoStrip() {
 }
 
 /** What happened last while this strip looked on; forgotten after a while. */
-function useHappened(written: WrittenAction | undefined, undone: WrittenAction | undefined) {
+function useHappened(store: Store) {
   const [happened, setHappened] = useState<Happened>();
-  const [known, setKnown] = useState({ written: written?.action, undone: undone?.action });
+  const written = store.lastAction.value;
+  const undone = store.lastUndone.value;
+  const records = store.records.value;
+  const full = store.journal.value.size > 0;
+  const before = useRef({ written, undone, records, full });
   useEffect(() => {
-    setKnown({ written: written?.action, undone: undone?.action });
-    if (undone && undone.action !== known.undone) setHappened({ what: 'undone', action: undone });
-    else if (written && written.action !== known.written) setHappened({ what: 'written', action: written });
-  }, [written?.action, undone?.action]);
+    const { current } = before;
+    before.current = { written, undone, records, full };
+    // Opening other records also changes what was done last; nothing happened just now.
+    if (current.records !== records || !current.full) setHappened(undefined);
+    else if (undone && undone.action !== current.undone?.action)
+      setHappened({ what: 'undone', action: undone });
+    else if (written && written.action !== current.written?.action)
+      setHappened({ what: 'written', action: written });
+  }, [written?.action, undone?.action, records, full]);
   useEffect(() => {
     if (!happened) return;
     const timer = setTimeout(() => setHappened(undefined), SHOWN_MILLISECONDS);

@@ -1,0 +1,31 @@
+import type { EntryOf } from '../../../src/journal/entry.ts';
+import { assertNever } from '../../../src/journal/problems.ts';
+import { count } from '../words.ts';
+import { ofKinds } from './kinds.ts';
+
+type PaperKinds = 'keeper-named' | 'note' | 'withdrawal' | 'task-settled';
+export const isPaper = ofKinds<PaperKinds>('keeper-named', 'note', 'withdrawal', 'task-settled');
+
+export function PaperSentence({ entry }: { readonly entry: EntryOf<PaperKinds> }) {
+  switch (entry.kind) {
+    case 'keeper-named':
+      return <>The keeper is called {entry.name}.</>;
+    case 'note':
+      return <>{entry.text}</>;
+    case 'withdrawal':
+      return (
+        <>
+          {count(entry.withdraws.length, 'entry', 'entries')} taken back
+          {entry.reason && `: ${entry.reason}`}.
+        </>
+      );
+    case 'task-settled':
+      return (
+        <>
+          {entry.task}: {entry.how === 'done' ? 'done' : 'set aside'}.
+        </>
+      );
+    default:
+      return assertNever(entry);
+  }
+}
