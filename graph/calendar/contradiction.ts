@@ -7,7 +7,7 @@
  */
 import type { Day } from './biology.ts';
 import { type History, windowsOf } from './history.ts';
-import type { SeenField } from './observation.ts';
+import type { Observation, SeenField } from './observation.ts';
 import type { ReadingCode } from './readings.ts';
 import type { Windows } from './solve.ts';
 import type { Statement } from './statements.ts';
@@ -97,11 +97,20 @@ export function agreement(history: History, statements: readonly Statement[]): A
   return { windows, kept, setAside };
 }
 
+/** The contradiction whose readings to think of first, in the light of the other sights. */
+function leading(code: ContradictionCode, observations: readonly Observation[]): ContradictionCode {
+  const cells = observations.some(({ openCells, cappedCells }) => openCells || cappedCells);
+  if (code === 'eggs-too-early' && cells) return 'cells-too-early';
+  const several = observations.some(({ severalEggsInCells }) => severalEggsInCells);
+  return code === 'drone-brood-only' && several ? 'several-eggs' : code;
+}
+
 /** Readings sorted: first those a keeper thinks of at this contradiction, then the others as they stand. */
 export function byPlausibility(
   code: ContradictionCode,
   readings: readonly ReadingCode[],
+  observations: readonly Observation[],
 ): readonly ReadingCode[] {
-  const first = THINK_FIRST[code].filter((reading) => readings.includes(reading));
+  const first = THINK_FIRST[leading(code, observations)].filter((reading) => readings.includes(reading));
   return [...first, ...readings.filter((reading) => !first.includes(reading))];
 }

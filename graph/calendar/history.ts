@@ -37,7 +37,9 @@ export function historyOf(makings: readonly Making[], index: number, model?: Mak
   const context: HistoryContext = {
     model: own,
     otherEggs: models.map(({ day, eggsUntil }) => ({ from: day, until: eggsUntil })),
-    otherCells: models.filter((other, at) => at !== index && other.hasCells).map(({ day }) => day),
+    otherCells: makings
+      .filter((_, at) => at !== index && models[at]!.hasCells)
+      .map(({ day, kind }) => ({ from: day, onBroodGiven: kind === 'brood-given' })),
   };
   return { context, network: networkOf(own.firstEvent, own.bounds) };
 }

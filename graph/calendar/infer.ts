@@ -2,8 +2,8 @@
  * The queen calendar of a colony by inference: from how she was made and everything seen since, the window of each
  * event in her life, what contradicts the record and what may explain it, and the state of the colony.
  *
- *   windows = hull over the makings that agree with all sights; if none agrees, hull over the readings that do;
- *             if none does either, the record with the contradicting sights set aside
+ *   windows = hull over the makings that agree with all sights; if none agrees, those of the likeliest reading
+ *             that does; if none does either, the record with the contradicting sights set aside
  *
  * The making taken as likeliest is the latest that agrees: a keeper gives brood or cells because the earlier
  * hope has faded. Sources: biology.ts, solve.ts. Cost one `solve` a making, and a few more at a contradiction.
@@ -51,7 +51,7 @@ export interface QueenCalendar {
   readonly remarks: readonly Remark[];
   readonly state: QueenState;
   readonly evidence: Evidence;
-  /** A queen who has not laid by this day is taken to have failed. Absent where no queen is awaited. */
+  /** A queen who has not laid by this day is taken to have failed. Absent where none is awaited, or she lays. */
   readonly giveUp?: Day;
   /** When laying workers are to be feared if no queen follows. */
   readonly layingWorkers: Window;
@@ -95,16 +95,16 @@ function explain(makings: readonly Making[], observations: readonly Observation[
     return found ? [{ code, making: index, ...found }] : [];
   });
   const codes = agreeing.map(({ code }) => code);
-  const order = byPlausibility(setAside[0]!.code, codes);
+  const order = byPlausibility(setAside[0]!.code, codes, observations);
   const scenarios = order.map((code) => agreeing.find((scenario) => scenario.code === code)!);
   const contradictions = setAside.map(({ code, day, field, found }) => ({
     code,
     day,
     field,
     found,
-    readings: byPlausibility(code, codes),
+    readings: byPlausibility(code, codes, observations),
   }));
-  if (scenarios.length > 0) return { scenarios, windows: hull(scenarios), contradictions };
+  if (scenarios[0]) return { scenarios, windows: scenarios[0].windows, contradictions };
   return { scenarios: [{ code: 'as-recorded', making: index, windows }], windows, contradictions };
 }
 
@@ -168,6 +168,6 @@ export function inferQueenCalendar({ making, observations, on }: QueenCalendarIn
   const state = stateOn(first.code, first.windows, evidence, on);
   const shared = { makings, observations: seen, on, scenarios, windows, contradictions, remarks };
   const layingWorkers = layingWorkersWindow(makings);
-  const giveUp = windows.laying && { giveUp: windows.laying.latest };
+  const giveUp = hersSince === undefined && windows.laying && { giveUp: windows.laying.latest };
   return { ...shared, state, evidence, ...giveUp, layingWorkers };
 }

@@ -25,9 +25,11 @@ import {
   outcomeOf,
   showsHerLaying,
   statementsAbout,
+  windowsOf,
 } from './history.ts';
 import { type Making, makingModel, olderCellBounds } from './making.ts';
 import type { Observation, SeenField } from './observation.ts';
+import type { Statement } from './statements.ts';
 
 export type ReadingCode =
   | 'as-recorded'
@@ -82,14 +84,19 @@ const queenOverlooked: Reading = (input) => {
   const failing = seen.some(({ severalEggsInCells, droneBroodOnly }) => severalEggsInCells || droneBroodOnly);
   if (broodless || otherQueen || failing) return undefined;
   const history = recorded(input);
-  const laid = statementsAbout(history, input.observations).some(showsHerLaying);
-  return laid || seen.some(({ queen }) => queen === 'old') ? NO_QUEEN_AWAITED : undefined;
+  const statements = statementsAbout(history, input.observations);
+  const sheWasThere = statements.some(showsHerLaying) || seen.some(({ queen }) => queen === 'old');
+  const cells = statements.filter(({ field }) => CELL_SIGHTS.includes(field));
+  return sheWasThere && windowsOf(history, cells) ? NO_QUEEN_AWAITED : undefined;
 };
 
 const firstVirginLeft: Reading = (input) => {
   const history = recorded(input);
   if (!history.context.model.hasCells) return undefined;
-  return outcomeOf(history, statementsAbout(history, input.observations, CELL_SIGHTS));
+  const statements = statementsAbout(history, input.observations);
+  const cells = statements.filter(({ field }) => CELL_SIGHTS.includes(field));
+  const others = statements.filter(({ field }) => !CELL_SIGHTS.includes(field));
+  return windowsOf(history, cells) && outcomeOf(history, others);
 };
 
 function cellsFrom(input: ReadingInput, first: Observation): Outcome | undefined {
@@ -161,15 +168,26 @@ const layingWorkers: Reading = (input) => {
   return hers ? undefined : NO_QUEEN_AWAITED;
 };
 
+/** What a queen who fails leaves unseen: brood that should be there, cells gone before their time. */
+function foundOnly(statements: readonly Statement[]): readonly Statement[] {
+  return statements.filter(({ found }) => found);
+}
+
 const goneSince: Reading = (input) => {
-  const statements = statementsAbout(recorded(input), input.observations);
+  const history = recorded(input);
+  const statements = statementsAbout(history, input.observations);
   const laying = statements.find(showsHerLaying);
-  const last = statements.filter(({ field }) => field === 'eggs').at(-1);
-  return laying && last && !last.found && last.day > laying.day ? NO_QUEEN_AWAITED : undefined;
+  const last = statements.filter(({ field }) => field === 'eggs' || field === 'openBrood').at(-1);
+  if (!laying || !last || last.found || last.day <= laying.day) return undefined;
+  return windowsOf(history, foundOnly(statements)) ? NO_QUEEN_AWAITED : undefined;
 };
 
-const lost: Reading = (input) =>
-  statementsAbout(recorded(input), input.observations).some(showsHerLaying) ? undefined : NO_QUEEN_AWAITED;
+const lost: Reading = (input) => {
+  const history = recorded(input);
+  const statements = statementsAbout(history, input.observations);
+  if (statements.some(showsHerLaying)) return undefined;
+  return windowsOf(history, foundOnly(statements)) ? NO_QUEEN_AWAITED : undefined;
+};
 
 /** All readings but the record itself, in the order in which they are thought of when nothing else decides. */
 export const READINGS: readonly (readonly [Exclude<ReadingCode, 'as-recorded'>, Reading])[] = [

@@ -61,7 +61,9 @@ export function stateOn(reading: ReadingCode, windows: Windows, evidence: Eviden
     default:
       break;
   }
-  if (evidence.hersSince !== undefined && evidence.hersSince <= on) return { code: 'laying', sure: true };
+  if (evidence.hersSince !== undefined && evidence.hersSince <= on) {
+    return { code: 'laying', sure: reading === 'as-recorded' };
+  }
   if (evidence.noCells) return { code: 'queenless', sure: false };
   const code = stage(windows, on, 'likely');
   const sure = stage(windows, on, 'earliest') === code && stage(windows, on, 'latest') === code;

@@ -33,12 +33,18 @@ export interface OtherEggs {
   readonly until: Day;
 }
 
+/** Cells of another making. Cells begun on brood given tell that no virgin was there on that day. */
+export interface OtherCells {
+  readonly from: Day;
+  readonly onBroodGiven: boolean;
+}
+
 /** One history, as far as it decides what a sight can mean. */
 export interface HistoryContext {
   readonly model: MakingModel;
   readonly otherEggs: readonly OtherEggs[];
-  /** Days of other makings whose cells may be the ones seen. */
-  readonly otherCells: readonly Day[];
+  /** Other makings whose cells may be the ones seen. */
+  readonly otherCells: readonly OtherCells[];
 }
 
 /** True of every history: the sight says nothing. */
@@ -53,8 +59,12 @@ function othersExplain(context: HistoryContext, day: Day, life: number): boolean
   return context.otherEggs.some(({ from, until }) => from <= day && day <= until + life);
 }
 
-function otherCellsExplain(context: HistoryContext, day: Day, life: number): boolean {
-  return context.otherCells.some((made) => made <= day && day <= made + life);
+/** What cells mean that may be those of another making; undefined when no other can have them. */
+function cellsOfOthers(context: HistoryContext, day: Day, life: number): Statement['anyOf'] | undefined {
+  const possible = context.otherCells.filter(({ from }) => from <= day && day <= from + life);
+  if (possible.length === 0) return undefined;
+  const later = possible.every(({ from, onBroodGiven }) => onBroodGiven && from > context.model.day);
+  return later ? only(notBefore('emerged', Math.min(...possible.map(({ from }) => from)))) : SILENT;
 }
 
 function broodStatement(context: HistoryContext, day: Day, life: number, age: number): Statement['anyOf'] {
@@ -64,7 +74,8 @@ function broodStatement(context: HistoryContext, day: Day, life: number, age: nu
 function cellSeen(context: HistoryContext, seen: Observation, field: SeenField): Statement['anyOf'] {
   const { day } = seen;
   const { model } = context;
-  if (otherCellsExplain(context, day, BIOLOGY.queenEmergence.latest)) return SILENT;
+  const others = cellsOfOthers(context, day, BIOLOGY.queenEmergence.latest);
+  if (others) return others;
   if (!model.hasCells) return day <= model.day + CELLS_LEFT_OVER ? SILENT : IMPOSSIBLE;
   if (field === 'openCells')
     return day <= model.lastCellEgg + BIOLOGY.queenCapped.latest ? SILENT : IMPOSSIBLE;
@@ -78,7 +89,7 @@ function noCellStanding({ cappedCells, openCells }: Observation): boolean {
 function openedCell(context: HistoryContext, seen: Observation, field: SeenField): Statement['anyOf'] {
   const { day } = seen;
   const { model } = context;
-  if (!model.hasCells || otherCellsExplain(context, day, Number.POSITIVE_INFINITY)) return SILENT;
+  if (!model.hasCells || cellsOfOthers(context, day, Number.POSITIVE_INFINITY)) return SILENT;
   if (field === 'emergedCells') {
     if (seen.emergedCells) return only(by('emerged', day));
     return seen.cappedCells === true ? only(notBefore('emerged', day)) : SILENT;
