@@ -5,10 +5,12 @@
  * registry in which every queen has a list of drone mothers of her own, out of far fewer drone mothers.
  * Cost: O(columns / 8 * (rows + parents)), and for the second way the squares of the list lengths.
  */
-import { COLUMNS, clearBlock, sweepBlock } from './column-kernel.ts';
+import { COLUMNS, type KnownRows, sweepBlock } from './column-kernel.ts';
+import { compactRows } from './compact-rows.ts';
 import type { MendelianState } from './mendelian-state.ts';
-import { type NumberLists, numberLists } from './number-lists.ts';
-import { columnAtQueen, ensureForm, lastRowOfQueen } from './row-forms.ts';
+import { listOfItems, type NumberLists, numberLists } from './number-lists.ts';
+import { ensureForm, readingRows } from './row-forms.ts';
+import { type RowSums, rowSums } from './row-sums.ts';
 
 /** One pair of a sweep costs about as much as this many products of a form with a column. */
 const SWEEP_PAIR_COST = 3;
@@ -27,121 +29,108 @@ export interface BatchResult {
   readonly readings: Float64Array;
 }
 
+interface Work {
+  readonly rows: KnownRows;
+  readonly block: Float64Array;
+  /** One sum for each task, one for each reader. */
+  readonly forms: RowSums;
+  readonly readings: RowSums;
+  /** Readers of task k: firstReader[k] .. firstReader[k + 1] - 1. */
+  readonly firstReader: Int32Array;
+}
+
 export function evaluateBatch(state: MendelianState, batch: Batch): BatchResult {
   for (const task of batch.tasks) ensureForm(state, task);
   const result = {
     squares: Float64Array.from(batch.tasks, (task) => state.forms.folded[task]!),
     readings: new Float64Array(batch.readers.item.length),
   };
-  const rows = distinctRows(state, batch);
-  if (byRowIsCheaper(state, batch, rows.length)) byRow(state, batch, rows, result);
-  else byForm(state, batch, result);
+  const work = prepare(state, batch);
+  const distinct = Int32Array.from(new Set(work.forms.row)).sort();
+  if (byRowIsCheaper(work, distinct.length)) byRow(work, distinct, result);
+  else byForm(work, result);
   return result;
 }
 
-/** All rows that the batch's forms hold, ascending. */
-function distinctRows({ forms }: MendelianState, { tasks }: Batch): Int32Array {
-  const rows = new Set<number>();
-  for (const task of tasks) {
-    for (let k = forms.start[task]!; k < forms.end[task]!; k++) rows.add(forms.row[k]!);
-  }
-  return Int32Array.from(rows).sort();
-}
-
-function byRowIsCheaper({ forms, known }: MendelianState, { tasks }: Batch, rows: number): boolean {
-  if (rows >= tasks.length) return false;
-  let products = 0;
-  for (const task of tasks) products += (forms.end[task]! - forms.start[task]!) ** 2;
-  const sweep = (known.count + known.start[known.count]!) / COLUMNS;
-  return (tasks.length - rows) * sweep * SWEEP_PAIR_COST > products;
-}
-
-/** The rows before which a forward sweep may stop: all that the readers need. */
-function endFor(state: MendelianState, { readers }: Batch): number {
-  let last = -1;
-  for (const queen of readers.item) last = Math.max(last, lastRowOfQueen(state, queen));
-  return last + 1;
-}
-
-/** c' y for column b. */
-function formProduct({ forms, known }: MendelianState, task: number, b: number): number {
-  let sum = 0;
-  for (let k = forms.start[task]!; k < forms.end[task]!; k++) {
-    sum += forms.coefficient[k]! * known.block[forms.row[k]! * COLUMNS + b]!;
-  }
-  return sum;
-}
-
-function byForm(state: MendelianState, batch: Batch, result: BatchResult): void {
-  const { forms, known } = state;
-  const { tasks, readers } = batch;
-  const endOfReaders = endFor(state, batch);
-  for (let first = 0; first < tasks.length; first += COLUMNS) {
-    const here = tasks.slice(first, first + COLUMNS);
-    let top = 0;
-    for (const task of here) {
-      for (let k = forms.start[task]!; k < forms.end[task]!; k++) top = Math.max(top, forms.row[k]! + 1);
-    }
-    const end = Math.max(top, endOfReaders);
-    clearBlock(known, end);
-    here.forEach((task, b) => {
-      for (let k = forms.start[task]!; k < forms.end[task]!; k++) {
-        known.block[forms.row[k]! * COLUMNS + b]! += forms.coefficient[k]!;
-      }
-    });
-    sweepBlock(known, top, end);
-    here.forEach((task, b) => {
-      result.squares[first + b]! += formProduct(state, task, b);
-      readAt(state, readers, first + b, b, 1, result.readings);
-    });
-  }
-}
-
-function readAt(
-  state: MendelianState,
-  { start, item }: NumberLists,
-  place: number,
-  b: number,
-  scale: number,
-  readings: Float64Array,
-): void {
-  for (let k = start[place]!; k < start[place + 1]!; k++) {
-    readings[k]! += scale * columnAtQueen(state, item[k]!, b, COLUMNS);
-  }
-}
-
-/** For each distinct row, the places in the batch whose form holds it, and with which coefficient. */
-function usesOf({ forms }: MendelianState, { tasks }: Batch, rows: Int32Array) {
-  const placeOfRow = new Map<number, number>();
-  for (const [place, row] of rows.entries()) placeOfRow.set(row, place);
-  const places: number[] = [];
-  const coefficients: number[] = [];
-  const rowPlaces: number[] = [];
-  tasks.forEach((task, place) => {
-    for (let k = forms.start[task]!; k < forms.end[task]!; k++) {
-      places.push(place);
-      coefficients.push(forms.coefficient[k]!);
-      rowPlaces.push(placeOfRow.get(forms.row[k]!)!);
-    }
+/** The forms and readings of a batch over the rows that matter to it. */
+function prepare(state: MendelianState, { tasks, readers }: Batch): Work {
+  const written = state.forms;
+  const forms = rowSums(tasks.length, (place, take) => {
+    const task = tasks[place]!;
+    for (let k = written.start[task]!; k < written.end[task]!; k++)
+      take(written.row[k]!, written.coefficient[k]!);
   });
-  return { places, coefficients, lists: numberLists(rows.length, rowPlaces) };
+  const readings = rowSums(readers.item.length, (k, take) => readingRows(state, readers.item[k]!, take));
+  const targets = new Int32Array(forms.row.length + readings.row.length);
+  targets.set(forms.row);
+  targets.set(readings.row, forms.row.length);
+  const { rows, placeOf } = compactRows(state.known, targets);
+  for (const { row } of [forms, readings]) for (let k = 0; k < row.length; k++) row[k] = placeOf[row[k]!]!;
+  const block = new Float64Array(rows.count * COLUMNS);
+  return { rows, block, forms, readings, firstReader: readers.start };
 }
 
-function byRow(state: MendelianState, batch: Batch, rows: Int32Array, result: BatchResult): void {
-  const { known } = state;
-  const { places, coefficients, lists } = usesOf(state, batch, rows);
-  const end = Math.max(endFor(state, batch), rows[rows.length - 1]! + 1);
-  for (let first = 0; first < rows.length; first += COLUMNS) {
-    const width = Math.min(COLUMNS, rows.length - first);
-    clearBlock(known, end);
-    for (let b = 0; b < width; b++) known.block[rows[first + b]! * COLUMNS + b] = 1;
-    sweepBlock(known, rows[first + width - 1]! + 1, end);
+function byRowIsCheaper({ rows, forms, firstReader }: Work, distinct: number): boolean {
+  const tasks = firstReader.length - 1;
+  if (distinct >= tasks) return false;
+  let products = 0;
+  for (let k = 0; k < tasks; k++) products += (forms.start[k + 1]! - forms.start[k]!) ** 2;
+  const sweep = (rows.count + rows.start[rows.count]!) / COLUMNS;
+  return (tasks - distinct) * sweep * SWEEP_PAIR_COST > products;
+}
+
+/** Sum number `sum` over column b. */
+function sumOf({ start, row, coefficient }: RowSums, sum: number, block: Float64Array, b: number): number {
+  let value = 0;
+  for (let k = start[sum]!; k < start[sum + 1]!; k++)
+    value += coefficient[k]! * block[row[k]! * COLUMNS + b]!;
+  return value;
+}
+
+function byForm({ rows, block, forms, readings, firstReader }: Work, result: BatchResult): void {
+  const tasks = firstReader.length - 1;
+  for (let first = 0; first < tasks; first += COLUMNS) {
+    const width = Math.min(COLUMNS, tasks - first);
+    block.fill(0);
+    let top = 0;
     for (let b = 0; b < width; b++) {
-      for (let use = lists.start[first + b]!; use < lists.start[first + b + 1]!; use++) {
-        const place = places[lists.item[use]!]!;
-        const coefficient = coefficients[lists.item[use]!]!;
-        result.squares[place]! += coefficient * formProduct(state, batch.tasks[place]!, b);
-        readAt(state, batch.readers, place, b, coefficient, result.readings);
+      for (let k = forms.start[first + b]!; k < forms.start[first + b + 1]!; k++) {
+        block[forms.row[k]! * COLUMNS + b]! += forms.coefficient[k]!;
+        top = Math.max(top, forms.row[k]! + 1);
+      }
+    }
+    sweepBlock(rows, block, top);
+    for (let b = 0; b < width; b++) {
+      const task = first + b;
+      result.squares[task]! += sumOf(forms, task, block, b);
+      for (let k = firstReader[task]!; k < firstReader[task + 1]!; k++) {
+        result.readings[k] = sumOf(readings, k, block, b);
+      }
+    }
+  }
+}
+
+function byRow(
+  { rows, block, forms, readings, firstReader }: Work,
+  distinct: Int32Array,
+  result: BatchResult,
+): void {
+  const taskOf = listOfItems(forms);
+  const uses = numberLists(rows.count, forms.row);
+  for (let first = 0; first < distinct.length; first += COLUMNS) {
+    const width = Math.min(COLUMNS, distinct.length - first);
+    block.fill(0);
+    for (let b = 0; b < width; b++) block[distinct[first + b]! * COLUMNS + b] = 1;
+    sweepBlock(rows, block, distinct[first + width - 1]! + 1);
+    for (let b = 0; b < width; b++) {
+      const row = distinct[first + b]!;
+      for (let use = uses.start[row]!; use < uses.start[row + 1]!; use++) {
+        const task = taskOf[uses.item[use]!]!;
+        const coefficient = forms.coefficient[uses.item[use]!]!;
+        result.squares[task]! += coefficient * sumOf(forms, task, block, b);
+        for (let k = firstReader[task]!; k < firstReader[task + 1]!; k++) {
+          result.readings[k]! += coefficient * sumOf(readings, k, block, b);
+        }
       }
     }
   }

@@ -2,14 +2,14 @@
  * Columns of A, eight at a time, over the rows whose Mendelian variance is already known.
  *   A v = T D T' v: a backward sweep adds coefficient * x[child] to each parent, D scales, a forward sweep adds
  *   coefficient * x[parent] to each child (Colleau 2002, Genet. Sel. Evol. 34:409; from memory, not re-read).
- * Rows are added in the order in which they become known, so every sweep runs over a prefix. The eight values
- * of a row lie side by side: one cache line, and each parent's number is read once for eight columns.
+ * Rows are added in the order in which they become known; each batch of columns sweeps over the few of them that
+ * matter to it (compact-rows.ts). The eight values of a row lie side by side: one cache line, and each parent's number is read once for eight columns.
  * Cost: O(rows + parents) for eight columns. Rows with nothing in them are skipped on the way back.
  */
 
 export const COLUMNS = 8;
 
-/** Rows in birth order with weighted parents, and one block of eight columns over them. */
+/** Rows in birth order with weighted parents. */
 export interface KnownRows {
   count: number;
   /** Parents of row r stand at start[r] .. start[r + 1] - 1. */
@@ -17,8 +17,6 @@ export interface KnownRows {
   parent: Int32Array;
   coefficient: Float64Array;
   mendelian: Float64Array;
-  /** Value b of row r at r * COLUMNS + b. */
-  block: Float64Array;
 }
 
 /** The sizes are first guesses; all arrays grow. */
@@ -29,7 +27,6 @@ export function newKnownRows(rows: number, pairs: number): KnownRows {
     parent: new Int32Array(pairs + 1),
     coefficient: new Float64Array(pairs + 1),
     mendelian: new Float64Array(rows + 1),
-    block: new Float64Array(0),
   };
 }
 
@@ -62,20 +59,16 @@ function doubled<Numbers extends Int32Array | Float64Array>(old: Numbers, larger
   return larger;
 }
 
-/** Empties the first `rows` rows of the block. */
-export function clearBlock(known: KnownRows, rows: number): void {
-  const needed = rows * COLUMNS;
-  if (known.block.length < needed) known.block = new Float64Array(Math.ceil(needed * 1.25));
-  else known.block.fill(0, 0, needed);
+/**
+ * block <- A block: value b of row r at r * COLUMNS + b, not negative, zero from row `top` on. Results hold for
+ * all rows.
+ */
+export function sweepBlock(rows: KnownRows, block: Float64Array, top: number): void {
+  backward(rows, block, top);
+  forward(rows, block);
 }
 
-/** block <- A block, for block values that are zero from row `top` on; results hold for rows below `end`. */
-export function sweepBlock(known: KnownRows, top: number, end: number): void {
-  backward(known, top);
-  forward(known, end);
-}
-
-function backward({ start, parent, coefficient, mendelian, block: x }: KnownRows, top: number): void {
+function backward({ start, parent, coefficient, mendelian }: KnownRows, x: Float64Array, top: number): void {
   for (let row = top - 1; row >= 0; row--) {
     const at = row * COLUMNS;
     const x0 = x[at]!;
@@ -113,8 +106,8 @@ function backward({ start, parent, coefficient, mendelian, block: x }: KnownRows
   }
 }
 
-function forward({ start, parent, coefficient, block: x }: KnownRows, end: number): void {
-  for (let row = 0; row < end; row++) {
+function forward({ count, start, parent, coefficient }: KnownRows, x: Float64Array): void {
+  for (let row = 0; row < count; row++) {
     const at = row * COLUMNS;
     let x0 = x[at]!;
     let x1 = x[at + 1]!;

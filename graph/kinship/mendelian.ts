@@ -30,6 +30,7 @@ import { type MendelianState, type MendelianTerms, newMendelianState } from './m
 import type { Layout } from './nodes.ts';
 import { numberLists } from './number-lists.ts';
 import type { Resolved } from './resolve-input.ts';
+import { lastRowOfQueen } from './row-forms.ts';
 
 /** `level`: the level of each entity in birth order, which says which of several half-ready columns is earliest. */
 export function mendelianTerms(resolved: Resolved, layout: Layout, level: Int32Array): MendelianTerms {
@@ -123,7 +124,14 @@ function runBatch(state: MendelianState, tasks: readonly number[], open: Set<num
     if (task >= state.firstFamily) finishFamily(state, task, squares[place]!);
     else finishSource(state, task, squares[place]!, open);
   });
-  for (const queen of queens) finishReader(state, queen);
+  for (const queen of inRowOrder(state, queens)) finishReader(state, queen);
+}
+
+/** Queens by the row they come from, so that the rows of their families follow the order of memory. */
+function inRowOrder(state: MendelianState, queens: readonly number[]): Float64Array {
+  const count = state.rowOfFamily.length;
+  const keys = Float64Array.from(queens, (queen) => (lastRowOfQueen(state, queen) + 1) * count + queen);
+  return keys.sort().map((key) => key % count);
 }
 
 function finishFamily(state: MendelianState, task: number, square: number): void {

@@ -77,11 +77,12 @@ function namesOf(
   offset: number,
 ): Names {
   const numbers = new Map<string, number>();
+  let doubled = 0;
   for (let index = 0; index < records.length; index++) {
     const { id } = records[index]!;
-    const before = numbers.size;
-    if (!numbers.has(id)) numbers.set(id, index);
-    if (numbers.size === before) {
+    numbers.set(id, index);
+    if (numbers.size <= index - doubled) {
+      doubled++;
       report(problems, { list, index, record: id, field: 'id' }, 'doubled-id', [
         `'${id}' a second time`,
         `Each ${noun} has an id of its own.`,
@@ -159,7 +160,8 @@ type MotherLists = { readonly droneMothers: readonly Share[]; readonly backgroun
 
 function addMotherLists(context: Context, place: Place, lists: MotherLists, rows: ShareRowsBuilder): void {
   const mothers = addShares(context, place, context.queens, lists.droneMothers, rows);
-  const backgrounds = addShares(context, place, context.backgrounds, lists.backgrounds, rows);
+  const placeOfBackgrounds = place.list === 'pools' ? { ...place, field: 'backgrounds' } : place;
+  const backgrounds = addShares(context, placeOfBackgrounds, context.backgrounds, lists.backgrounds, rows);
   checkSum(context, place, mothers + backgrounds);
 }
 
@@ -212,14 +214,14 @@ function resolveSources(context: Context): Pick<Resolved, 'sourceOf' | 'sources'
   for (let index = 0; index < queens.length; index++) {
     const { id, mating } = queens[index]!;
     if (!mating) continue;
-    const known = seen.get(mating);
+    const known = mating.kind === 'pool' ? undefined : seen.get(mating);
     if (known !== undefined) {
       sourceOf[index] = known;
       continue;
     }
     const place: Place = { list: 'queens', index, record: id, field: 'mating' };
     sourceOf[index] = sourceOfMating(context, place, mating, rows, ofKnownDrones);
-    seen.set(mating, sourceOf[index]!);
+    if (mating.kind !== 'pool') seen.set(mating, sourceOf[index]!);
   }
   return { sourceOf, sources: rows.finish(), ofKnownDrones: Uint8Array.from(ofKnownDrones) };
 }
@@ -261,13 +263,13 @@ function resolveDams(context: Context): Pick<Resolved, 'dams' | 'founderBackgrou
 }
 
 /** A daughter needs the drones her dam met; a dam without them is told once, at the dam. */
-function checkDamsHaveMated(context: Context, dams: ShareRows): void {
+function checkDamsHaveMated(context: Context, dams: ShareRows, sourceOf: Int32Array): void {
   const { queens } = context.input;
   const told = new Set<number>();
   for (let index = 0; index < queens.length; index++) {
     for (let k = dams.start[index]!; k < dams.start[index + 1]!; k++) {
       const dam = dams.item[k]!;
-      if (dam < 0 || queens[dam]!.mating || told.has(dam)) continue;
+      if (dam < 0 || sourceOf[dam]! >= 0 || queens[dam]!.mating || told.has(dam)) continue;
       told.add(dam);
       const place: Place = { list: 'queens', index: dam, record: queens[dam]!.id, field: 'mating' };
       report(context.problems, place, 'dam-without-mating', [
@@ -307,7 +309,7 @@ export function resolveInput(
   const droneMother = resolveDroneMothers(context);
   const damPart = resolveDams(context);
   const sourcePart = resolveSources(context);
-  checkDamsHaveMated(context, damPart.dams);
+  checkDamsHaveMated(context, damPart.dams, sourcePart.sourceOf);
   if (problems.length > 0) return { ok: false, problems };
   const queenIndex = context.queens.numbers;
   const offsets = { firstQueen, firstDrone, firstSource };

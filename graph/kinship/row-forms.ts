@@ -14,7 +14,7 @@ import { closeRow, type KnownRows, linkRow } from './column-kernel.ts';
 import type { MendelianState } from './mendelian-state.ts';
 
 /** Receives the rows of a form one by one. */
-type Take = (row: number, coefficient: number) => void;
+export type Take = (row: number, coefficient: number) => void;
 
 /** Rows that stand for the mean of what a queen with these dams may be: her families, or her background. */
 function familyRows(state: MendelianState, queen: number, scale: number, take: Take): void {
@@ -54,28 +54,18 @@ function entityForm(state: MendelianState, entity: number, scale: number, take: 
   );
 }
 
-/** Value of column b at a queen from whose row, where she has none, nobody in the block descends. */
-export function columnAtQueen(state: MendelianState, queen: number, b: number, columns: number): number {
-  const { rowOf, rowOfFamily, resolved, known } = state;
-  let row = rowOf[resolved.firstQueen + queen]!;
-  const { start, item } = resolved.dams;
-  const first = start[queen]!;
-  if (row < 0 && start[queen + 1] === first + 1) row = rowOfFamily[item[first]!]!;
-  if (row >= 0) return known.block[row * columns + b]!;
-  let sum = 0;
-  familyRows(state, queen, 1, (at, coefficient) => {
-    sum += coefficient * known.block[at * columns + b]!;
-  });
-  return sum;
+/** The rows whose sum a queen is read at: her own, or those of her families. */
+export function readingRows(state: MendelianState, queen: number, take: Take): void {
+  const row = state.rowOf[state.resolved.firstQueen + queen]!;
+  if (row >= 0) take(row, 1);
+  else familyRows(state, queen, 1, take);
 }
 
-/** The last row needed for `columnAtQueen`. */
+/** The last of the rows a queen is read at. */
 export function lastRowOfQueen(state: MendelianState, queen: number): number {
-  const row = state.rowOf[state.resolved.firstQueen + queen]!;
-  if (row >= 0) return row;
   let last = -1;
-  familyRows(state, queen, 1, (at) => {
-    last = Math.max(last, at);
+  readingRows(state, queen, (row) => {
+    last = Math.max(last, row);
   });
   return last;
 }
