@@ -8,7 +8,7 @@
  *   no larvae on t          laying >= t - eggHatch.latest
  *   capped cells on t       capped <= t, and t <= lastCellEgg + queenEmergence.latest
  *   no capped cells on t    t <= capped  or  emerged <= t        (a disjunction)
- *   emerged cell on t       emerged <= t;  none though capped cells hang: emerged >= t
+ *   emerged cell on t       emerged <= t;  none though others stand: emerged >= t
  *   virgin on t             emerged <= t <= laying
  *
  * A statement is a list of alternatives, each a conjunction of bounds; an empty list cannot be true of this
@@ -92,7 +92,7 @@ function openedCell(context: HistoryContext, seen: Observation, field: SeenField
   if (!model.hasCells || cellsOfOthers(context, day, Number.POSITIVE_INFINITY)) return SILENT;
   if (field === 'emergedCells') {
     if (seen.emergedCells) return only(by('emerged', day));
-    return seen.cappedCells === true ? only(notBefore('emerged', day)) : SILENT;
+    return seen.cappedCells || seen.openCells ? only(notBefore('emerged', day)) : SILENT;
   }
   // Workers also tear down cells: only where no cell is left standing was it a virgin.
   return seen.tornCells && noCellStanding(seen) ? only(by('emerged', day)) : SILENT;
