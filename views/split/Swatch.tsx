@@ -1,5 +1,5 @@
-import styles from './Swatch.module.css';
 import type { FrameKind } from './plan.ts';
+import styles from './Swatch.module.css';
 
 export interface SwatchProps {
   readonly kind: FrameKind;
@@ -14,7 +14,6 @@ export function Swatch({ kind, count = 1 }: SwatchProps) {
   return (
     <span class={styles.frames} aria-hidden="true">
       {Array.from({ length: whole }, (_, index) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: the bars are alike and never change places.
         <span key={index} class={`${styles.bar} ${styles[kind]}`} />
       ))}
       {rest > 0 && <span class={`${styles.bar} ${styles.part} ${styles[kind]}`} />}

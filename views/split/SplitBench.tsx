@@ -1,0 +1,161 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { RoughDay } from '../../src/journal/day.ts';
+import type { ColonyId } from '../../src/journal/ids.ts';
+import type { Problem } from '../../src/journal/problems.ts';
+import { labelOn, tenureOn } from '../../src/registry/queries.ts';
+import type { Colony } from '../../src/registry/state.ts';
+import { go, routes } from '../app/routes.ts';
+import { useStore } from '../app/store-context.ts';
+import { Button } from '../parts/Button.tsx';
+import { Contradictions, overruledBy } from '../parts/Contradictions.tsx';
+import { DayInput } from '../parts/DayInput.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHeader } from '../parts/PageHeader.tsx';
+import { missingInPlan, splitDrafts } from './drafts.ts';
+import { HandBar } from './HandBar.tsx';
+import { Palette } from './Palette.tsx';
+import { PartBox } from './PartBox.tsx';
+import {
+  addPart,
+  changePart,
+  type Hand,
+  type PlanPart,
+  removePart,
+  SOURCE,
+  type SplitPlan,
+  setDown,
+  startPlan,
+} from './plan.ts';
+import styles from './Split.module.css';
+
+/** The bench on which a split is laid out, checked and written down. */
+export function SplitBench({ source }: { readonly source: Colony }) {
+  const store = useStore();
+  const registry = store.registry.value;
+  const [plan, setPlan] = useState<SplitPlan>(() =>
+    startPlan(registry, source, store.on.peek(), store.newId),
+  );
+  const [hand, setHand] = useState<Hand | undefined>();
+  const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  useEscape(() => setHand(undefined));
+
+  const label = labelOn(source, plan.day);
+  const missing = missingInPlan(plan, registry);
+  const drafts = useMemo(() => splitDrafts(plan, registry, overruledBy(reasons)), [plan, registry, reasons]);
+  const contradictions = useMemo(
+    () => (missing.length > 0 ? [] : store.check(drafts)),
+    [store, drafts, missing.length],
+  );
+  const standing = contradictions.filter(({ overruled }) => overruled === undefined);
+
+  const put = (held: Hand, key: string) => {
+    setPlan((now) => setDown(now, held, key));
+    if (held.holds === 'queen' || held.from !== undefined) setHand(undefined);
+  };
+  const save = async () => {
+    const written = await store.write(drafts, `Split of ${label}`);
+    if (written.ok) go(routes.colony(source.id));
+    else setProblems(written.problems);
+  };
+  const boxOf = (part: PlanPart) => (
+    <PartBox
+      key={part.key}
+      plan={plan}
+      part={part}
+      registry={registry}
+      title={titleOf(part, plan, registry.colonies, label)}
+      hand={hand}
+      onHand={setHand}
+      onSetDown={put}
+      onPart={(next) => setPlan((now) => changePart(now, part.key, () => next))}
+      onRemove={() => setPlan((now) => removePart(now, part.key))}
+    />
+  );
+  const [stays, ...others] = plan.parts;
+  return (
+    <article class={styles.page}>
+      <PageHeader
+        title={`Split ${label}`}
+        above={{ label, href: routes.colony(source.id) }}
+        lead={
+          tenureOn(source, plan.day)
+            ? 'Lift a frame or the queen, set it down in a box. Each box says what it then is.'
+            : 'Nobody known heads this colony. Its parts can be given cells, eggs or a queen.'
+        }
+      />
+      <DayInput
+        label="Day of the split"
+        value={plan.day}
+        onChange={(day) => {
+          const exact = RoughDay.safeParse(day);
+          if (exact.success && day.length === 10)
+            setPlan((now) => ({ ...now, day: day as string as SplitPlan['day'] }));
+        }}
+      />
+      <div class={styles.yard}>
+        <div class={styles.middle}>
+          {stays && boxOf(stays)}
+          <Palette source={label} hand={hand} onHand={setHand} onDrop={put} />
+        </div>
+        {others.map((part) => (
+          <div key={part.key} class={styles.around}>
+            {boxOf(part)}
+          </div>
+        ))}
+        <div class={styles.add}>
+          <Button onPress={() => setPlan((now) => addPart(now, registry, store.newId))}>Add a part</Button>
+        </div>
+      </div>
+      <Contradictions
+        contradictions={contradictions}
+        reasons={reasons}
+        onReason={(rule, reason) => setReasons((now) => ({ ...now, [rule]: reason }))}
+      />
+      {problems.map((problem) => (
+        <Notice key={problem.where + problem.field} tone="warn" title={problem.because}>
+          {problem.where}. Found: {problem.found}. {problem.remedy}
+        </Notice>
+      ))}
+      <p class={styles.caution}>
+        Before you open: smoke ready, veil on, nobody allergic without help near by. Frames of brood carry
+        disease with them; take none from a colony you are not sure of, and ask the bee inspector when brood
+        looks ill.
+      </p>
+      <div class={styles.finish}>
+        {missing.length > 0 && <p>{missing.join(' ')}</p>}
+        <Button
+          look="main"
+          size="hive"
+          wide
+          disabled={missing.length > 0 || standing.length > 0}
+          onPress={save}
+        >
+          Write the split down
+        </Button>
+      </div>
+      <HandBar hand={hand} onPutBack={() => setHand(undefined)} />
+    </article>
+  );
+}
+
+function titleOf(
+  part: PlanPart,
+  plan: SplitPlan,
+  colonies: ReadonlyMap<ColonyId, Colony>,
+  source: string,
+): string {
+  if (part.key === SOURCE) return `${source} stays`;
+  if (part.box.is === 'new')
+    return part.box.label.trim() ? `New box ${part.box.label}` : 'New box without a label';
+  const colony = colonies.get(part.box.colony);
+  return colony ? labelOn(colony, plan.day) : 'Another colony';
+}
+
+function useEscape(onEscape: () => void): void {
+  useEffect(() => {
+    const listen = (event: KeyboardEvent) => event.key === 'Escape' && onEscape();
+    window.addEventListener('keydown', listen);
+    return () => window.removeEventListener('keydown', listen);
+  }, [onEscape]);
+}
