@@ -112,8 +112,10 @@ function queenStatement(seen: Observation): Statement['anyOf'] {
   }
 }
 
-function noCappedCells(context: HistoryContext, day: Day): Statement['anyOf'] {
+function noCappedCells(context: HistoryContext, seen: Observation): Statement['anyOf'] {
+  const { day } = seen;
   if (!context.model.hasCells) return SILENT;
+  if (seen.openCells && seen.emergedCells === false) return only(notBefore('capped', day));
   return [[notBefore('capped', day)], [by('emerged', day)]];
 }
 
@@ -152,7 +154,7 @@ function alternatives(context: HistoryContext, seen: Observation, field: SeenFie
     case 'openCells':
       return seen.openCells ? cellSeen(context, seen, field) : SILENT;
     case 'cappedCells':
-      return seen.cappedCells ? cellSeen(context, seen, field) : noCappedCells(context, seen.day);
+      return seen.cappedCells ? cellSeen(context, seen, field) : noCappedCells(context, seen);
     case 'emergedCells':
     case 'tornCells':
       return openedCell(context, seen, field);
