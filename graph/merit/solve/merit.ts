@@ -17,17 +17,10 @@ import {
   colonyModel,
   unitsOf,
 } from './colony-model.ts';
-import {
-  conjugateGradients,
-  SOLVE_DEFAULTS,
-  type SolveOptions,
-  type SolveOutcome,
-} from './conjugate-gradients.ts';
+import type { SolveOptions } from './conjugate-gradients.ts';
 import { type DenseSystem, denseEffects, denseGroups, denseSystem } from './dense-colony.ts';
-import { effectsOf, levelsOf, makeOperator, multiply, type Operator, rightHandSide } from './operator.ts';
-import { makePreconditioner, type Preconditioner, precondition } from './precondition.ts';
-import { prepareModel } from './prepare-model.ts';
 import { type MeritProblem, meritProblems } from './problems.ts';
+import { makeSolver, type NotConverged, solveModel } from './solve-model.ts';
 import { pickColumns, type UnitColumns, unitColumns } from './unit-columns.ts';
 
 export interface MeritOptions extends Partial<SolveOptions> {
@@ -58,12 +51,7 @@ export type MeritResult =
       readonly iterations: number;
       readonly residual: number;
     }
-  | {
-      readonly is: 'not-converged';
-      readonly iterations: number;
-      readonly residual: number;
-      readonly stopped: boolean;
-    }
+  | NotConverged
   | { readonly is: 'refused'; readonly problems: readonly MeritProblem[] };
 
 /** Breeding values of every queen of the pedigree from one trait's records. */
@@ -124,20 +112,17 @@ function solveBySweeps(
   options: MeritOptions,
 ): MeritResult {
   const colony = colonyModel(pedigree, records, variances);
-  const operator = makeOperator(prepareModel(colony.model));
-  const x = new Float64Array(operator.unknowns);
-  const outcome = solveOne(operator, makePreconditioner(operator), rightHandSide(operator), x, options);
-  if (!outcome.converged) return failed(outcome);
+  const solved = solveModel(makeSolver(colony.model), options);
+  if (solved.is !== 'solved') return solved;
   const { worker, queen, permanent } = colonyEffects(
     pedigree,
     colony,
     variances,
-    effectsOf(operator, x),
-    levelsOf(operator, x),
+    solved.effects,
+    solved.levels,
   );
-  const groups = operator.model.centre.map((mean, g) => mean + x[2 * operator.model.descent.size + g]!);
   const breedingValue = worker.map((value, q) => value + queen[q]!);
-  const { iterations, residual } = outcome;
+  const { columns: groups, iterations, residual } = solved;
   return {
     is: 'solved',
     worker,
@@ -149,26 +134,4 @@ function solveBySweeps(
     iterations,
     residual,
   };
-}
-
-/** A solve that did not arrive, as a result. */
-export function failed({ iterations, residual, stopped }: SolveOutcome) {
-  return { is: 'not-converged', iterations, residual, stopped } as const;
-}
-
-/** One preconditioned solve; `right` is overwritten. */
-export function solveOne(
-  operator: Operator,
-  preconditioner: Preconditioner,
-  right: Float64Array,
-  x: Float64Array,
-  options: Partial<SolveOptions>,
-): SolveOutcome {
-  return conjugateGradients(
-    (v, out) => multiply(operator, v, out),
-    (v, out) => precondition(preconditioner, v, out),
-    right,
-    x,
-    { ...SOLVE_DEFAULTS, ...options },
-  );
 }

@@ -14,12 +14,9 @@
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import { type ColonyRecords, type ColonyVariances, colonyModel, unitsOf } from './colony-model.ts';
 import { explainedVariance } from './dense-colony.ts';
-import { failed, isDense, type MeritOptions, makeDense, solveOne } from './merit.ts';
-import { makeOperator, type Operator } from './operator.ts';
-import { makePreconditioner } from './precondition.ts';
-import { prepareModel } from './prepare-model.ts';
+import { isDense, type MeritOptions, makeDense } from './merit.ts';
 import { type MeritProblem, meritProblems } from './problems.ts';
-import { gatherUp } from './two-sweeps.ts';
+import { explainedAtNode, makeSolver, type NotConverged } from './solve-model.ts';
 
 const RELIABILITY_TOLERANCE = 1e-6;
 
@@ -31,12 +28,7 @@ export type ReliabilityResult =
       /** Prediction error variance of the breeding value. */
       readonly predictionErrorVariance: Float64Array;
     }
-  | {
-      readonly is: 'not-converged';
-      readonly iterations: number;
-      readonly residual: number;
-      readonly stopped: boolean;
-    }
+  | NotConverged
   | { readonly is: 'refused'; readonly problems: readonly MeritProblem[] };
 
 /** Exact reliability of the breeding values (worker plus queen effect) of some queens, fixed effects unknown. */
@@ -82,36 +74,16 @@ function reliabilitiesBySweeps(
 ): ReliabilityResult {
   const nodes = queens.map((q) => pedigree.queenNode[q]!);
   const colony = colonyModel(pedigree, records, variances, nodes);
-  const operator = makeOperator(prepareModel(colony.model));
-  const preconditioner = makePreconditioner(operator);
-  const tolerance = options.reliabilityTolerance ?? RELIABILITY_TOLERANCE;
+  const solver = makeSolver(colony.model);
+  const { reliabilityTolerance: tolerance = RELIABILITY_TOLERANCE, onProgress, ...others } = options;
   const prior = new Float64Array(queens.length);
   const explained = new Float64Array(queens.length);
   for (let i = 0; i < queens.length; i++) {
-    const right = contrast(operator, colony.kept[nodes[i]!]!);
-    const kept = right.slice();
-    const x = new Float64Array(operator.unknowns);
-    const outcome = solveOne(operator, preconditioner, right, x, {
-      ...options,
-      tolerance,
-      onProgress: () => {},
-    });
-    if (!outcome.converged) return failed(outcome);
-    options.onProgress?.((i + 1) / queens.length);
-    for (let j = 0; j < x.length; j++) {
-      prior[i]! += kept[j]! * kept[j]!;
-      explained[i]! += kept[j]! * (kept[j]! - x[j]!);
-    }
+    const found = explainedAtNode(solver, colony.kept[nodes[i]!]!, { ...others, tolerance });
+    if (found.is !== 'solved') return found;
+    prior[i] = found.variance;
+    explained[i] = found.explained;
+    onProgress?.((i + 1) / queens.length);
   }
   return reliabilityFrom(prior, explained);
-}
-
-/** The breeding value of one node as a row on the unknowns: D^(1/2) T' (C' (1, 1)) and zeros for the columns. */
-function contrast({ model, root, factor, up, unknowns }: Operator, node: number): Float64Array {
-  const row = new Float64Array(unknowns);
-  up.fill(0);
-  up[2 * node] = factor[0] + factor[1];
-  up[2 * node + 1] = factor[2];
-  gatherUp(model.descent, root, up, row);
-  return row;
 }
