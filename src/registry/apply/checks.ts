@@ -186,13 +186,20 @@ function laidThere(
       dayNumber(firstDay(tenure.from)) <= latest &&
       (tenure.to === undefined || dayNumber(lastDay(tenure.to)) >= earliest),
   );
-  if (headed) return true;
+  if (headed || record.entries.some((entry) => graftedThere(entry, queen, colony, earliest))) return true;
   if (steps === 0) return false;
   return record.entries.some((carried) => {
     if (dayNumber(lastDay(carried.day)) < earliest) return false;
     const from = carriedFrom(carried, colony);
     return from !== undefined && from !== colony && laidThere(draft, queen, from, day, oldestDays, steps - 1);
   });
+}
+
+/** A graft names the queen whose larvae went into the builder. */
+function graftedThere(entry: Entry, queen: QueenId, builder: ColonyId, earliest: number): boolean {
+  if (entry.kind !== 'graft' || entry.builder !== builder) return false;
+  if (dayNumber(lastDay(entry.day)) < earliest) return false;
+  return entry.parentage.dams.some((dam) => dam.queen === queen && dam.probability > 0);
 }
 
 function carriedFrom(entry: Entry, to: ColonyId): ColonyId | undefined {

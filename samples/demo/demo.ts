@@ -1,0 +1,23 @@
+import type { PlainDay } from '../../src/journal/day.ts';
+import type { Entry } from '../../src/journal/entry.ts';
+import { compareEntries } from '../../src/journal/journal.ts';
+import { season2021 } from './seasons/2021.ts';
+import { season2022 } from './seasons/2022.ts';
+import { season2023 } from './seasons/2023.ts';
+import { season2024 } from './seasons/2024.ts';
+import { season2025 } from './seasons/2025.ts';
+import { season2026 } from './seasons/2026.ts';
+import { beginStory } from './story.ts';
+import { tellingOf } from './telling/index.ts';
+
+export const DEMO_SEED = 20210418;
+const FIRST_DAY = '2021-04-18' as PlainDay;
+
+/** Every entry of the demo yard, by day and then by id. The same seed gives the same entries, ids included. */
+export function demoEntries(seed: number = DEMO_SEED): Entry[] {
+  const story = beginStory(FIRST_DAY, seed);
+  const telling = tellingOf(story);
+  for (const season of [season2021, season2022, season2023, season2024, season2025, season2026])
+    season(telling);
+  return [...story.book.entries].sort((a, b) => compareEntries(a, b));
+}
