@@ -100,7 +100,7 @@ export async function turnImport(
 function showJournal(core: Core, journal: Journal): void {
   batch(() => {
     core.projection.value = startProjection(journal, core.registry.peek().revision);
-    core.stacks.value = undoStacks(journal, core.keeper.peek(), core.imports.values());
+    core.stacks.value = undoStacks(journal, core.keeper.peek(), [...core.imports.values()]);
   });
   core.channel?.tell({ kind: 'reload' });
 }

@@ -46,7 +46,7 @@ async function readEntries(core: Core, ids: readonly EntryId[]): Promise<void> {
 function takeIn(core: Core, entries: readonly Entry[]): void {
   batch(() => {
     core.projection.value = extendProjection(core.projection.peek(), entries);
-    core.stacks.value = undoStacks(core.journal.peek(), core.keeper.peek(), core.imports.values());
+    core.stacks.value = undoStacks(core.journal.peek(), core.keeper.peek(), [...core.imports.values()]);
   });
 }
 

@@ -1,5 +1,5 @@
 import type { Entry } from '../journal/entry.ts';
-import type { ActionId, KeeperId } from '../journal/ids.ts';
+import type { ActionId, EntryId, KeeperId } from '../journal/ids.ts';
 import type { Journal } from '../journal/journal.ts';
 import type { ImportRecord } from './db.ts';
 
@@ -76,10 +76,15 @@ function withdrawnBy(journal: Journal, entry: Entry | undefined): Entry | undefi
   return id && journal.get(id);
 }
 
-/** The stacks of a keeper on this device, from all that was written and brought in. O(entries). */
+/**
+ * The stacks of a keeper on this device, from all that was written and brought in. What came in with a file is undone
+ * with the file, even where this keeper once wrote it. O(entries).
+ */
 export function undoStacks(journal: Journal, keeper: KeeperId, imports: Iterable<ImportRecord>): UndoStacks {
   const steps: { readonly id: ActionId; readonly step: Step }[] = [];
-  for (const [action, entries] of actionsOf(journal, keeper)) {
+  const brought = new Set<EntryId>();
+  for (const { added } of imports) for (const { id } of added) brought.add(id);
+  for (const [action, entries] of actionsOf(journal, keeper, brought)) {
     const step = stepOf(journal, entries);
     if (step) steps.push({ id: action, step });
   }
@@ -93,10 +98,14 @@ export function undoStacks(journal: Journal, keeper: KeeperId, imports: Iterable
   return stacks;
 }
 
-function actionsOf(journal: Journal, keeper: KeeperId): ReadonlyMap<ActionId, readonly Entry[]> {
+function actionsOf(
+  journal: Journal,
+  keeper: KeeperId,
+  brought: ReadonlySet<EntryId>,
+): ReadonlyMap<ActionId, readonly Entry[]> {
   const actions = new Map<ActionId, Entry[]>();
   for (const entry of journal.values()) {
-    if (entry.recordedBy !== keeper) continue;
+    if (entry.recordedBy !== keeper || brought.has(entry.id)) continue;
     const entries = actions.get(entry.action);
     if (entries) entries.push(entry);
     else actions.set(entry.action, [entry]);

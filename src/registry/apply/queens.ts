@@ -15,7 +15,10 @@ import { closeTenure, endQueen, expectIn, headOf, openTenure } from './tenures.t
  */
 export const SUPERSEDURE_PROBABILITY = 0.9;
 
-/** Makes the record of a new queen; says so when there is one already. */
+/**
+ * Makes the record of a new queen; says so when there is one already. A queen of whom another keeper only told comes to
+ * be by the entry that made her: it goes before what was told.
+ */
 export function addQueen(
   draft: RegistryDraft,
   entry: Entry,
@@ -23,7 +26,7 @@ export function addQueen(
   facts: Partial<Omit<Queen, 'id' | 'tenures' | 'daughters' | 'entries'>>,
 ): Queen | undefined {
   const known = draft.queens.get(id);
-  if (known) {
+  if (known && !onlyTold(known)) {
     draft.contradict(entry, 'queen-entered-twice', {
       queen: id,
       found: `${draft.titleOf(id)} is on record since ${known.entries[0]?.day ?? 'before'}`,
@@ -33,16 +36,35 @@ export function addQueen(
     return undefined;
   }
   const { parentage, ...rest } = facts;
+  // From whom she was told of is no fact about a queen who was made here.
+  const { from: _, ...told } = known ?? {};
   draft.queens.set(id, {
     id,
-    state: { is: 'unknown' },
     tenures: [],
     daughters: [],
+    ...told,
+    state: { is: 'unknown' },
     ...rest,
-    entries: [entry],
+    entries: [...(known?.entries ?? []), entry],
   });
   if (parentage) setParentage(draft, entry, id, parentage);
   return draft.queens.get(id);
+}
+
+/** A queen told of without a colony, of whom nothing is on record but what was told. */
+function onlyTold(queen: Queen): boolean {
+  return queen.entries.every((entry) => {
+    if (entry.kind === 'queen-entered') return entry.colony === undefined;
+    return entry.kind === 'mating' || entry.kind === 'note';
+  });
+}
+
+/** What is told of a queen on record fills in what is not known of her, and changes nothing that is. */
+function tellMore(draft: RegistryDraft, entry: EntryOf<'queen-entered'>, known: Queen): void {
+  const { parentage, from: _, ...told } = enteredFacts(entry);
+  draft.changeQueen(known.id, (queen) => ({ ...told, ...queen }));
+  if (parentage && !known.parentage) setParentage(draft, entry, known.id, parentage);
+  draft.file(entry, { queens: [known.id] });
 }
 
 /** Sets who a queen's dams may be, and keeps the lists of daughters in step. */
@@ -80,9 +102,8 @@ export function bornBetween(day: RoughDay, earliest: number, latest: number): Da
   return { first: addDays(firstDay(day), earliest), last: addDays(lastDay(day), latest) };
 }
 
-export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-entered'>): void {
-  const colony = entry.colony && livingColony(draft, entry, entry.colony);
-  const queen = addQueen(draft, entry, entry.queen, {
+function enteredFacts(entry: EntryOf<'queen-entered'>) {
+  return {
     ...(entry.name ? { name: entry.name } : {}),
     ...(entry.born ? { born: { first: firstDay(entry.born), last: lastDay(entry.born) } } : {}),
     ...(entry.parentage ? { parentage: entry.parentage } : {}),
@@ -91,7 +112,17 @@ export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-en
     ...(entry.colour
       ? { mark: { colour: entry.colour, since: entry.day, ...(entry.mark ? { number: entry.mark } : {}) } }
       : {}),
-  });
+  };
+}
+
+export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-entered'>): void {
+  const known = draft.queens.get(entry.queen);
+  if (known && entry.colony === undefined) {
+    tellMore(draft, entry, known);
+    return;
+  }
+  const colony = entry.colony && livingColony(draft, entry, entry.colony);
+  const queen = addQueen(draft, entry, entry.queen, enteredFacts(entry));
   if (!queen) return;
   addMaking(draft, entry, 'brought-in', [entry.queen], entry.colony);
   if (!colony) return;

@@ -1,0 +1,128 @@
+import type { RoughDay } from '../../journal/day.ts';
+import { isExactDay } from '../../journal/day.ts';
+import type { Entry, EntryOf } from '../../journal/entry.ts';
+import { matingOf } from '../../registry/pools.ts';
+import { queenTitle } from '../../registry/queries.ts';
+import type { DayWindow, MakingHow, Queen, Registry } from '../../registry/state.ts';
+
+/** Sentences about queens and records, for pages and files that are read without the app. */
+
+/** The shortest rough day that takes in a whole window; nothing when it spans years. */
+export function roughDayOf(window: DayWindow): RoughDay | undefined {
+  for (const length of [10, 7, 4]) {
+    const start = window.first.slice(0, length);
+    if (window.last.slice(0, length) === start) return start as RoughDay;
+  }
+  return undefined;
+}
+
+export function dayWords(day: RoughDay): string {
+  return isExactDay(day) ? `on ${day}` : `in ${day}`;
+}
+
+export function windowWords(window: DayWindow): string {
+  const rough = roughDayOf(window);
+  if (rough && (isExactDay(rough) || rough.length === 4)) return dayWords(rough);
+  return `between ${window.first} and ${window.last}`;
+}
+
+const MADE: Record<MakingHow, string | undefined> = {
+  split: 'Made by a split',
+  cells: 'Made from cells carried over',
+  eggs: 'Raised from a frame of eggs',
+  graft: 'Grafted',
+  swarm: 'Raised in a swarm preparation',
+  supersedure: 'Raised in a supersedure',
+  emergency: 'Raised from emergency cells',
+  'brought-in': undefined,
+};
+
+export function makingWords(registry: Registry, queen: Queen): string | undefined {
+  const making = queen.madeBy && registry.makings.get(queen.madeBy);
+  const how = making && MADE[making.how];
+  return how && `${how} ${dayWords(making.day)}.`;
+}
+
+export function fateWords(queen: Queen): string | undefined {
+  const { state } = queen;
+  if (state.is === 'gone') {
+    const to = state.to ? ` to ${state.to}` : '';
+    return `Lost or left ${dayWords(state.day)}: ${state.cause.replaceAll('-', ' ')}${to}.`;
+  }
+  if (state.is === 'failed') return `Failed ${dayWords(state.day)}: ${state.cause.replaceAll('-', ' ')}.`;
+  return undefined;
+}
+
+/** How she mated. Yards are named only where they may be told. */
+export function matingWords(registry: Registry, queen: Queen, hideYards: boolean): string | undefined {
+  const mating = matingOf(registry, queen);
+  if (mating.kind === 'unrecorded') return undefined;
+  if (mating.kind === 'pool') {
+    const yard = hideYards ? undefined : registry.yards.get(mating.yard)?.name;
+    return `Mated in the open${yard ? ` at ${yard}` : ''}, ${mating.season}.`;
+  }
+  const { way } = mating.entry;
+  if (way.manner === 'open') return undefined;
+  const mothers = way.droneMothers.map(({ queen: id, share }) => {
+    const mother = registry.queens.get(id);
+    return `${mother ? queenTitle(mother) : 'a queen without records'} ${Math.round(share * 100)} %`;
+  });
+  const place = way.manner === 'station' && !hideYards ? ` at the station ${way.station}` : '';
+  const manner = way.manner === 'station' ? `Mated${place || ' at a station'}` : 'Inseminated';
+  return `${manner}, drones of ${mothers.length > 0 ? mothers.join(', ') : 'unnamed queens'}.`;
+}
+
+/** One record of a trait in words: "gentle 3.5, calm 4, 7 frames of bees"; nothing for entries that are none. */
+export function recordWords(entry: Entry): string | undefined {
+  switch (entry.kind) {
+    case 'inspection':
+      return inspectionWords(entry);
+    case 'mite-count':
+      return miteWords(entry);
+    case 'winter-outcome':
+      return winterWords(entry);
+    case 'hygienic-test':
+      return `${entry.method} test: ${entry.notCleared} of ${entry.cells} cells not cleared after ${entry.hours} h`;
+    case 'harvest':
+      return `${entry.kilograms} kg of honey`;
+    default:
+      return undefined;
+  }
+}
+
+function inspectionWords(entry: EntryOf<'inspection'>): string | undefined {
+  const parts = [
+    said('gentle', entry.gentle),
+    said('calm', entry.calm),
+    said('swarm tendency', entry.swarmTendency),
+    counted(entry.framesOfBees, 'frames of bees'),
+    counted(entry.framesOfBrood, 'frames of brood'),
+    entry.broodPattern === undefined ? undefined : `brood pattern ${entry.broodPattern} %`,
+  ].filter((part) => part !== undefined);
+  return parts.length > 0 ? parts.join(', ') : undefined;
+}
+
+function said(name: string, value: number | undefined): string | undefined {
+  return value === undefined ? undefined : `${name} ${value}`;
+}
+
+function counted(value: number | undefined, name: string): string | undefined {
+  return value === undefined ? undefined : `${value} ${name}`;
+}
+
+function miteWords({ sample }: EntryOf<'mite-count'>): string {
+  if (sample.method === 'natural-drop') return `natural drop of ${sample.mites} mites in ${sample.days} days`;
+  const method = sample.method === 'wash' ? 'wash' : 'sugar shake';
+  return `${method}: ${sample.mites} mites on ${sample.bees} bees`;
+}
+
+function winterWords(entry: EntryOf<'winter-outcome'>): string {
+  const winter = `winter ${entry.winter - 1}/${String(entry.winter).slice(2)}`;
+  if (!entry.alive) return `${winter}: lost${entry.cause ? ` (${entry.cause.replaceAll('-', ' ')})` : ''}`;
+  const { autumnFramesOfBees: autumn, springFramesOfBees: spring } = entry;
+  const strength =
+    autumn === undefined || spring === undefined
+      ? ''
+      : `, ${autumn} frames of bees before and ${spring} after`;
+  return `${winter}: alive${strength}`;
+}
