@@ -27,8 +27,6 @@ export interface Strip {
 export interface Lanes {
   /** Lane of each span by its id, counted through all strips. */
   readonly lane: ReadonlyMap<string, number>;
-  /** Ids from top to bottom as a reader goes: dam, then her daughters, oldest first. */
-  readonly order: readonly string[];
   readonly strips: readonly Strip[];
   readonly lanes: number;
 }
@@ -40,7 +38,6 @@ export function assignLanes(spans: readonly Span[]): Lanes {
   const family = familyOf(spans);
   const origin = spans.reduce((first, { from }) => Math.min(first, from), Number.POSITIVE_INFINITY);
   const lane = new Map<string, number>();
-  const order: string[] = [];
   const strips: Strip[] = [];
   let free = 0;
   for (const [line, roots] of family.roots) {
@@ -49,17 +46,16 @@ export function assignLanes(spans: readonly Span[]): Lanes {
       for (const span of downwards(root, family.daughters)) {
         lane.set(span.id, free + skyline.place(span.from, family.reach.get(span.id) ?? span.until));
       }
-      order.push(...reading(root, family.daughters));
     }
     strips.push({ line, first: free, lanes: skyline.lanes });
     free += skyline.lanes;
   }
-  return { lane, order, strips, lanes: free };
+  return { lane, strips, lanes: free };
 }
 
 interface Family {
   readonly roots: ReadonlyMap<string, readonly Span[]>;
-  /** Daughters of each dam, youngest first. */
+  /** Daughters of each dam, youngest first; of those of one day the longest lived first. */
   readonly daughters: ReadonlyMap<string, readonly Span[]>;
   /** Last day of a span, drawn out to the birth of the last daughter. */
   readonly reach: ReadonlyMap<string, number>;
@@ -75,7 +71,9 @@ function familyOf(spans: readonly Span[]): Family {
     push(dam === undefined ? roots : daughters, dam ?? span.line, span);
     if (dam !== undefined) reach.set(dam, Math.max(reach.get(dam) ?? span.from, span.from));
   }
-  for (const list of daughters.values()) list.sort((a, b) => b.from - a.from || (a.id < b.id ? -1 : 1));
+  for (const list of daughters.values()) {
+    list.sort((a, b) => b.from - a.from || b.until - a.until || (a.id < b.id ? -1 : 1));
+  }
   return { roots, daughters, reach };
 }
 
@@ -85,16 +83,6 @@ function* downwards(root: Span, daughters: Family['daughters']): Generator<Span>
     yield span;
     waiting.push(...(daughters.get(span.id) ?? []).toReversed());
   }
-}
-
-function reading(root: Span, daughters: Family['daughters']): string[] {
-  const found: string[] = [];
-  const waiting = [root];
-  for (let span = waiting.pop(); span; span = waiting.pop()) {
-    found.push(span.id);
-    waiting.push(...(daughters.get(span.id) ?? []));
-  }
-  return found;
 }
 
 /** For each stretch of days, how many lanes are taken from the top. */

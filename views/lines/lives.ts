@@ -34,6 +34,8 @@ export interface Life {
   readonly yards: readonly YardId[];
   /** Living laying queens among her descent and herself. */
   readonly livingBelow: number;
+  /** Probability that every step of her dam line up to the founder is right. */
+  readonly lineProbability: number;
 }
 
 /** A start is taken as known when its window is no longer than this. */
@@ -47,16 +49,17 @@ export function livesOf(registry: Registry, on: PlainDay): readonly Life[] {
   const starts = startDays(registry, order, dayNumber(on));
   const lines = founders(order);
   const living = livingBelow(order);
+  const sure = lineProbabilities(order);
   return order.map((queen) => {
     const start = starts.get(queen.id) ?? { day: dayNumber(on), sure: false };
-    const dam = mainDam(registry, queen);
+    const dam = queen.treeDam;
     const making = queen.madeBy === undefined ? undefined : registry.makings.get(queen.madeBy);
     return {
       id: queen.id,
       title: queenTitle(queen),
       named: queen.name !== undefined,
       line: lines.get(queen.id) ?? queen.id,
-      ...(dam ? { dam: dam.id, damProbability: likelyDam(queen)?.probability ?? 0 } : {}),
+      ...(dam ? { dam, damProbability: likelyDam(queen)?.probability ?? 0 } : {}),
       certainty: dam ? damCertainty(queen) : 'unknown',
       ...(making ? { making: making.id, how: making.how } : {}),
       start: start.day,
@@ -67,6 +70,7 @@ export function livesOf(registry: Registry, on: PlainDay): readonly Life[] {
       ...placeOf(registry, queen),
       yards: yardsOf(registry, queen),
       livingBelow: living.get(queen.id) ?? 0,
+      lineProbability: sure.get(queen.id) ?? 1,
     };
   });
 }
@@ -83,10 +87,13 @@ function mainDam(registry: Registry, queen: Queen): Queen | undefined {
   return dam && dam.probability > 0 ? registry.queens.get(dam.queen) : undefined;
 }
 
+/** A queen with the dam she hangs on in the drawing. */
+type OrderedQueen = Queen & { readonly treeDam?: QueenId };
+
 /** Queens with dams before daughters; a circle of dams (a contradiction in the records) is cut where it closes. */
-function damsFirst(registry: Registry): readonly (Queen & { readonly treeDam?: QueenId })[] {
+function damsFirst(registry: Registry): readonly OrderedQueen[] {
   const done = new Set<QueenId>();
-  const order: (Queen & { readonly treeDam?: QueenId })[] = [];
+  const order: OrderedQueen[] = [];
   for (const queen of registry.queens.values()) {
     const path: Queen[] = [];
     const open = new Set<QueenId>();
@@ -107,15 +114,22 @@ function damsFirst(registry: Registry): readonly (Queen & { readonly treeDam?: Q
   return order;
 }
 
-function founders(order: readonly (Queen & { readonly treeDam?: QueenId })[]): ReadonlyMap<QueenId, QueenId> {
+function founders(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, QueenId> {
   const founder = new Map<QueenId, QueenId>();
   for (const { id, treeDam } of order) founder.set(id, (treeDam && founder.get(treeDam)) ?? id);
   return founder;
 }
 
-function livingBelow(
-  order: readonly (Queen & { readonly treeDam?: QueenId })[],
-): ReadonlyMap<QueenId, number> {
+function lineProbabilities(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, number> {
+  const sure = new Map<QueenId, number>();
+  for (const queen of order) {
+    const step = queen.treeDam ? (likelyDam(queen)?.probability ?? 1) : 1;
+    sure.set(queen.id, step * ((queen.treeDam && sure.get(queen.treeDam)) ?? 1));
+  }
+  return sure;
+}
+
+function livingBelow(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, number> {
   const below = new Map<QueenId, number>();
   for (const { id, treeDam, state } of order.toReversed()) {
     const here = (below.get(id) ?? 0) + (state.is === 'laying' ? 1 : 0);
@@ -132,7 +146,7 @@ interface Start {
 
 function startDays(
   registry: Registry,
-  order: readonly (Queen & { readonly treeDam?: QueenId })[],
+  order: readonly OrderedQueen[],
   today: number,
 ): ReadonlyMap<QueenId, Start> {
   const starts = new Map<QueenId, Start>();

@@ -79,3 +79,20 @@ function beeYear(year: number, scale: (day: number) => number, today: number): B
   if (today < winter) return { year, from: scale(start), to };
   return { year, from: scale(start), to, winter: { spring, from: scale(winter), to, over: today >= end } };
 }
+
+const MONTHS = ['Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep'] as const;
+const MONTH_ROOM = 44;
+
+/** Middles of the months of the season that have room for their names at this stretch. */
+export function monthTicks(
+  year: number,
+  scale: TimeScale,
+  stretch: number,
+): readonly { readonly name: string; readonly x: number }[] {
+  return MONTHS.flatMap((name, index) => {
+    const start = (month: number) =>
+      scale.x(dayNumber(`${year}-${String(month).padStart(2, '0')}-01` as PlainDay));
+    const [from, to] = [start(index + 4), start(index + 5)];
+    return (to - from) * stretch < MONTH_ROOM ? [] : [{ name, x: (from + to) / 2 }];
+  });
+}

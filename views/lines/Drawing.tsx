@@ -1,0 +1,110 @@
+import { useMemo, useRef } from 'preact/hooks';
+import type { PlainDay } from '../../src/journal/day.ts';
+import type { QueenId } from '../../src/journal/ids.ts';
+import { Axis } from './Axis.tsx';
+import { CanvasLines } from './CanvasLines.tsx';
+import styles from './drawing.module.css';
+import { placeLives } from './geometry.ts';
+import type { Life } from './lives.ts';
+import type { Look } from './look.ts';
+import { SvgLines } from './SvgLines.tsx';
+import { isLarge, metricsFor, plotFor, windowHeight } from './sizes.ts';
+import { beeYears, timeScale } from './time-scale.ts';
+import { useWidth } from './use-width.ts';
+import { useZoom } from './use-zoom.ts';
+import { nearest, stepOfKey, walk } from './walk.ts';
+import { ZoomButtons } from './ZoomButtons.tsx';
+
+export interface DrawingProps {
+  readonly lives: readonly Life[];
+  /** The lines to draw, from top to bottom. */
+  readonly lines: readonly QueenId[];
+  readonly on: PlainDay;
+  readonly look: Look;
+  readonly winters: ReadonlyMap<number, { readonly wentIn: number; readonly cameOut: number }>;
+  readonly onChoose: (queen: QueenId | undefined) => void;
+  readonly onOpen: (queen: QueenId) => void;
+}
+
+/** The lines through time, with the names of those alive today beside them. */
+export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: DrawingProps) {
+  const { box, width } = useWidth();
+  const stage = useRef<HTMLDivElement>(null);
+  const large = isLarge(lives.length);
+  const metrics = metricsFor(width, lives.length);
+  const first = lives.reduce((day, { start }) => Math.min(day, start), Number.POSITIVE_INFINITY);
+  const { plot, gutter, yearWidth } = plotFor(width, beeYears(first, on));
+  const scale = useMemo(() => timeScale(first, on, yearWidth), [first, on, yearWidth]);
+  const geometry = useMemo(
+    () => placeLives(lives, lines, scale, metrics),
+    [lives, lines, scale, metrics.lane],
+  );
+  const height = windowHeight(geometry.height, large);
+  const zoom = useZoom(stage, {
+    width: scale.width,
+    height: geometry.height,
+    windowWidth: plot,
+    windowHeight: height,
+    both: large,
+  });
+  const reveal = (id: QueenId) => {
+    const queen = geometry.byId.get(id);
+    if (!queen || !stage.current) return;
+    zoom.reveal(queen.from, queen.y);
+    if (!large) scrollIntoSight(stage.current, queen.y);
+  };
+  const onKey = (event: KeyboardEvent) => {
+    const at = look.chosen[0];
+    if (event.key === 'Enter' && at) onOpen(at);
+    else if (event.key === 'Escape') onChoose(undefined);
+    else if (event.key === '+' || event.key === '-') zoom.zoomBy(event.key === '+' ? 1.5 : 1 / 1.5);
+    else {
+      const step = stepOfKey(event.key);
+      if (!step || event.altKey || event.ctrlKey || event.metaKey) return;
+      const next = walk(geometry, at, step);
+      if (next) {
+        onChoose(next);
+        reveal(next);
+      }
+    }
+    event.preventDefault();
+  };
+  const onTap = (event: MouseEvent) => {
+    const frame = stage.current?.getBoundingClientRect();
+    if (!frame) return;
+    onChoose(
+      nearest(geometry, zoom.view, { x: event.clientX - frame.left, y: event.clientY - frame.top }, plot),
+    );
+  };
+  const Renderer = large ? CanvasLines : SvgLines;
+  const render = { geometry, scale, view: zoom.view, plot, gutter, height, look };
+  return (
+    <div ref={box} class={large ? styles.roaming : undefined}>
+      <div class={styles.top}>
+        <Axis scale={scale} view={zoom.view} plot={plot} winters={winters} />
+        <ZoomButtons zoom={zoom} />
+      </div>
+      <div
+        ref={stage}
+        class={styles.stage}
+        role="application"
+        aria-roledescription="pedigree"
+        aria-label="The lines through time. Left to her dam, right to a daughter, up and down to sisters, Enter opens her page. The same as a list follows."
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing is walked with the arrow keys.
+        tabIndex={0}
+        onKeyDown={onKey}
+        onClick={onTap}
+      >
+        {width > 0 && <Renderer {...render} />}
+      </div>
+    </div>
+  );
+}
+
+/** Scrolls the page just as far as is needed to see a place of the drawing. */
+function scrollIntoSight(stage: HTMLElement, y: number): void {
+  const top = stage.getBoundingClientRect().top + y;
+  const margin = 120;
+  if (top < margin) window.scrollBy(0, top - margin);
+  else if (top > window.innerHeight - margin) window.scrollBy(0, top - window.innerHeight + margin);
+}

@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import { QueenName } from '../parts/QueenName.tsx';
+import { LineMark } from './LineMark.tsx';
+import type { Life } from './lives.ts';
+import styles from './Outline.module.css';
+import { type Branch, branchesOf } from './outline-tree.ts';
+import type { LineSummary } from './summaries.ts';
+import { fateText, makingText, monthText, wintersText } from './words.ts';
+
+export interface OutlineProps {
+  readonly lives: readonly Life[];
+  readonly lines: readonly LineSummary[];
+}
+
+/** The same as the drawing, as nested lists: each queen under her dam. */
+export function Outline({ lives, lines }: OutlineProps) {
+  return (
+    <section class={styles.outline} aria-labelledby="lines-as-list">
+      <h2 id="lines-as-list">The same as a list</h2>
+      {lines.map((line) => (
+        <LineOutline key={line.line} line={line} lives={lives} />
+      ))}
+    </section>
+  );
+}
+
+function LineOutline({ line, lives }: { readonly line: LineSummary; readonly lives: readonly Life[] }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details class={styles.line} onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>
+        <LineMark letter={line.letter} hue={line.hue} /> {line.title}, {line.queens} on record
+      </summary>
+      {open && <Branches branches={branchesOf(lives, line.line)} />}
+    </details>
+  );
+}
+
+function Branches({ branches }: { readonly branches: readonly Branch[] }) {
+  return (
+    <ul class={styles.branches}>
+      {branches.map(({ life, daughters }) => (
+        <li key={life.id}>
+          <p class={styles.queen}>
+            <QueenName queen={life.id} /> <span>{aboutHer(life)}</span>
+          </p>
+          {daughters.length > 0 && <Branches branches={daughters} />}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function aboutHer(life: Life): string {
+  const made = life.how && life.how !== 'brought-in' ? `, ${makingText(life.how)}` : '';
+  const winters = life.winters.length > 0 ? `; ${wintersText(life.winters)}` : '';
+  return `${life.startSure ? '' : 'about '}${monthText(life.start)}${made}; ${fateText(life)}${winters}`;
+}

@@ -1,0 +1,118 @@
+import { dayNumber, firstDay, lastDay, type PlainDay } from '../../src/journal/day.ts';
+import type { QueenId } from '../../src/journal/ids.ts';
+import type { Queen, Registry } from '../../src/registry/state.ts';
+import type { Life } from './lives.ts';
+
+/** One winter of a line: queens who headed colonies on 1 December, and those of them who still did on 1 March. */
+export interface WinterCount {
+  /** Year of the spring that ended it. */
+  readonly spring: number;
+  readonly wentIn: number;
+  readonly cameOut: number;
+}
+
+export interface LineSummary {
+  /** The founder, after whom the line is known. */
+  readonly line: QueenId;
+  readonly title: string;
+  readonly named: boolean;
+  /** A to Z, then AA: by the founder's first day. */
+  readonly letter: string;
+  /** 1 to 8: the colour that goes with the letter. */
+  readonly hue: number;
+  readonly living: number;
+  /** Of the living, those whose dam line to the founder is probable only. */
+  readonly livingProbable: number;
+  readonly expected: number;
+  readonly queens: number;
+  /** Day numbers of the first day and, where nobody is left or awaited, of the last. */
+  readonly since: number;
+  readonly ended?: number;
+  readonly winters: readonly WinterCount[];
+  readonly soleQueen?: QueenId;
+}
+
+/** Every line, by the first day of its founder. */
+export function lineSummaries(
+  registry: Registry,
+  lives: readonly Life[],
+  on: PlainDay,
+): readonly LineSummary[] {
+  const members = new Map<QueenId, Life[]>();
+  for (const life of lives) {
+    const line = members.get(life.line);
+    if (line) line.push(life);
+    else members.set(life.line, [life]);
+  }
+  return [...members.values()]
+    .sort((a, b) => (a[0]?.start ?? 0) - (b[0]?.start ?? 0) || ((a[0]?.id ?? '') < (b[0]?.id ?? '') ? -1 : 1))
+    .flatMap((line, index) => summary(registry, line, index, on));
+}
+
+function summary(registry: Registry, line: readonly Life[], index: number, on: PlainDay): LineSummary[] {
+  const founder = line[0];
+  if (!founder) return [];
+  const living = line.filter(({ fate }) => fate === 'living');
+  const expected = line.filter(({ fate }) => fate === 'expected');
+  const sole = living.length === 1 ? living[0]?.id : undefined;
+  return [
+    {
+      line: founder.line,
+      title: founder.title,
+      named: founder.named,
+      letter: letterOf(index),
+      hue: (index % HUES) + 1,
+      living: living.length,
+      livingProbable: living.filter(({ lineProbability }) => lineProbability < 1).length,
+      expected: expected.length,
+      queens: line.length,
+      since: founder.start,
+      ...(living.length + expected.length > 0
+        ? {}
+        : { ended: Math.max(...line.map(({ end, start }) => end ?? start)) }),
+      winters: winterCounts(registry, line, on),
+      ...(sole ? { soleQueen: sole } : {}),
+    },
+  ];
+}
+
+const HUES = 8;
+
+function letterOf(index: number): string {
+  const last = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
+}
+
+/** The winters that are over by `on`, from the first in which the group had a queen. */
+export function winterCounts(
+  registry: Registry,
+  group: readonly Life[],
+  on: PlainDay,
+): readonly WinterCount[] {
+  const wentIn = new Map<number, number>();
+  const cameOut = new Map<number, number>();
+  for (const { id, winters } of group) {
+    const queen = registry.queens.get(id);
+    for (const spring of queen ? wintersBegun(queen, on) : []) {
+      wentIn.set(spring, (wentIn.get(spring) ?? 0) + 1);
+      if (winters.includes(spring)) cameOut.set(spring, (cameOut.get(spring) ?? 0) + 1);
+    }
+  }
+  return [...wentIn]
+    .sort((a, b) => a[0] - b[0])
+    .map(([spring, count]) => ({ spring, wentIn: count, cameOut: cameOut.get(spring) ?? 0 }));
+}
+
+/** Winters over by `on` at whose beginning, 1 December, she headed a colony; by the year of their spring. */
+export function wintersBegun(queen: Queen, on: PlainDay): readonly number[] {
+  const found = new Set<number>();
+  const last = on.slice(5) >= '03-01' ? Number(on.slice(0, 4)) : Number(on.slice(0, 4)) - 1;
+  for (const { from, to } of queen.tenures) {
+    const until = to === undefined ? Number.POSITIVE_INFINITY : dayNumber(firstDay(to));
+    for (let spring = Number(from.slice(0, 4)) + 1; spring <= last; spring += 1) {
+      const start = dayNumber(`${spring - 1}-12-01` as PlainDay);
+      if (dayNumber(lastDay(from)) < start && until >= start) found.add(spring);
+    }
+  }
+  return [...found].sort((a, b) => a - b);
+}

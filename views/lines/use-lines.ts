@@ -1,0 +1,112 @@
+import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
+import { useLocation } from 'wouter-preact';
+import type { QueenId } from '../../src/journal/ids.ts';
+import { useSearchValue } from '../app/location.ts';
+import { routes } from '../app/routes.ts';
+import { useStore } from '../app/store-context.ts';
+import { type DroneSources, droneSources } from './drone-sources.ts';
+import { type FamilyShown, familyOf } from './family.ts';
+import { type Filtered, filterLives, type LinesFilter } from './filter.ts';
+import { graphOf } from './graph-of.ts';
+import { type Life, livesOf } from './lives.ts';
+import { type Look, lookOf } from './look.ts';
+import { type LineSummary, lineSummaries, type WinterCount, winterCounts } from './summaries.ts';
+
+export interface LinesFacts {
+  readonly lives: ReadonlySignal<readonly Life[]>;
+  readonly byId: ReadonlySignal<ReadonlyMap<QueenId, Life>>;
+  readonly lines: ReadonlySignal<readonly LineSummary[]>;
+  readonly filter: Signal<LinesFilter>;
+  readonly left: ReadonlySignal<Filtered>;
+  /** Lines left by the filter, from top to bottom of the drawing: those alive first. */
+  readonly order: ReadonlySignal<readonly QueenId[]>;
+  /** Queens in and out of each winter, of those left by the filter. */
+  readonly winters: ReadonlySignal<ReadonlyMap<number, WinterCount>>;
+}
+
+/** Everything the drawing is made of, from the records as they stand. */
+export function useLinesFacts(): LinesFacts {
+  const { registry, on } = useStore();
+  const lives = useComputed(() => livesOf(registry.value, on.value));
+  const byId = useComputed(() => new Map(lives.value.map((life) => [life.id, life])));
+  const lines = useComputed(() => lineSummaries(registry.value, lives.value, on.value));
+  const filter = useSignal<LinesFilter>({ living: false });
+  const left = useComputed(() => filterLives(lives.value, filter.value));
+  const order = useComputed(() => {
+    const here = new Set(left.value.lives.map(({ line }) => line));
+    const alive = (line: LineSummary) => (line.living + line.expected > 0 ? 0 : 1);
+    return [...lines.value]
+      .filter(({ line }) => here.has(line))
+      .sort((a, b) => alive(a) - alive(b))
+      .map(({ line }) => line);
+  });
+  const winters = useComputed(
+    () =>
+      new Map(winterCounts(registry.value, left.value.lives, on.value).map((each) => [each.spring, each])),
+  );
+  return { lives, byId, lines, filter, left, order, winters };
+}
+
+export interface LinesChoice {
+  readonly chosen: QueenId | undefined;
+  readonly shown: FamilyShown | undefined;
+  readonly other: Signal<QueenId | undefined>;
+  /** The next queen chosen is the one to compare with. */
+  readonly comparing: Signal<boolean>;
+  readonly dronesShown: Signal<boolean>;
+  readonly met: DroneSources | undefined;
+  readonly choose: (queen: QueenId | undefined) => void;
+  readonly show: (shown: FamilyShown | undefined) => void;
+}
+
+/** Who is chosen, kept in the address so that a link or a way back finds her again. */
+export function useLinesChoice(): LinesChoice {
+  const { registry } = useStore();
+  const [, navigate] = useLocation();
+  const asked = useSearchValue('focus') as QueenId | undefined;
+  const chosen = asked && registry.value.queens.has(asked) ? asked : undefined;
+  const shown = familyShown(useSearchValue('show'));
+  const other = useSignal<QueenId | undefined>(undefined);
+  const comparing = useSignal(false);
+  const dronesShown = useSignal(false);
+  const look = (focus: QueenId | undefined, show: FamilyShown | undefined) => {
+    const address = routes.lines(focus ? { focus, ...(show ? { show } : {}) } : {});
+    navigate(address.slice(1), { replace: true });
+  };
+  const her = chosen && registry.value.queens.get(chosen);
+  return {
+    chosen,
+    shown,
+    other,
+    comparing,
+    dronesShown,
+    met: her && droneSources(registry.value, her),
+    choose: (queen) => {
+      const compared = comparing.value && chosen !== undefined && queen !== undefined && queen !== chosen;
+      other.value = compared ? queen : undefined;
+      comparing.value = false;
+      if (!compared) look(queen, shown);
+    },
+    show: (next) => look(chosen, next),
+  };
+}
+
+function familyShown(text: string | undefined): FamilyShown | undefined {
+  return text === 'ancestors' || text === 'descendants' || text === 'both' ? text : undefined;
+}
+
+/** Colours, words and emphasis of the drawing for the facts and the choice. */
+export function useLook(facts: LinesFacts, choice: LinesChoice): Look {
+  const { registry } = useStore();
+  const family =
+    choice.chosen && choice.shown
+      ? familyOf(graphOf(registry.value), choice.chosen, choice.shown)
+      : facts.left.value.wanted;
+  return lookOf({
+    lives: facts.byId.value,
+    summaries: facts.lines.value,
+    chosen: [choice.chosen, choice.other.value].filter((id) => id !== undefined),
+    family,
+    drones: choice.dronesShown.value ? choice.met : undefined,
+  });
+}
