@@ -26,8 +26,9 @@ export function compilePedigree(input: PedigreeInput): CompiledPedigree {
   const level = levels(waitsFor);
   if (!level) return { ok: false, problems: loopProblems(input, resolved, waitsFor) };
   const { entityNode, ...layout } = layOutNodes(input, resolved, birthOrder(waitsFor, level));
-  const { mendelian, diagonal, relationToMates } = mendelianTerms(resolved, { ...layout, entityNode }, level);
-  return { ok: true, pedigree: { ...layout, mendelian, diagonal, relationToMates } };
+  const terms = mendelianTerms(resolved, { ...layout, entityNode }, level);
+  const { mendelian, diagonal, inbreeding, relationToMates } = terms;
+  return { ok: true, pedigree: { ...layout, mendelian, diagonal, inbreeding, relationToMates } };
 }
 
 function loopProblems(input: PedigreeInput, resolved: Resolved, waitsFor: Dependencies): PedigreeProblem[] {

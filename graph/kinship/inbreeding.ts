@@ -10,7 +10,7 @@ import type { Pedigree } from './pedigree.ts';
 
 /** Inbreeding coefficient (0..1) of a queen; `queen` is her index in `queenIds`. */
 export function inbreedingOf(pedigree: Pedigree, queen: number): number {
-  return pedigree.diagonal[pedigree.queenNode[queen]!]! - 1;
+  return pedigree.inbreeding[queen]!;
 }
 
 /** Expected inbreeding coefficient (0..1) of her brood; undefined where nothing is known of her mating. */
@@ -18,7 +18,7 @@ export function broodInbreedingOf(pedigree: Pedigree, queen: number): number | u
   return pedigree.matesNode[queen]! < 0 ? undefined : pedigree.relationToMates[queen]! / 2;
 }
 
-/** Inbreeding coefficients (0..1) of all queens, aligned to `queenIds`. */
+/** Inbreeding coefficients (0..1) of all queens, aligned to `queenIds`. Not a copy. */
 export function inbreeding(pedigree: Pedigree): Float64Array {
-  return Float64Array.from(pedigree.queenNode, (node) => pedigree.diagonal[node]! - 1);
+  return pedigree.inbreeding;
 }

@@ -28,12 +28,14 @@ export function settleQueen(state: MendelianState, queen: number, square: number
   const background = resolved.founderBackground[queen]!;
   if (background >= 0) {
     const theta = resolved.backgroundKinship[background]!;
+    state.inbreeding[queen] = theta;
     settleNode(state, node, 1 + theta, 1 - theta);
   } else {
     let inbreeding = 0;
     for (let k = resolved.dams.start[queen]!; k < resolved.dams.start[queen + 1]!; k++) {
       inbreeding += (resolved.dams.share[k]! * state.relationToMates[resolved.dams.item[k]!]!) / 2;
     }
+    state.inbreeding[queen] = inbreeding;
     settleNode(state, node, 1 + inbreeding, Math.max(0, 1 + inbreeding - square));
   }
   announce(state, resolved.firstQueen + queen);

@@ -9,6 +9,7 @@ import { shareRowsBuilder } from './share-rows.ts';
 export interface MendelianTerms {
   readonly mendelian: Float64Array;
   readonly diagonal: Float64Array;
+  readonly inbreeding: Float64Array;
   readonly relationToMates: Float64Array;
 }
 
@@ -67,6 +68,7 @@ export function newMendelianState(resolved: Resolved, layout: Layout, level: Int
     forms: newRowForms(sources.rows + families),
     mendelian: new Float64Array(layout.size),
     diagonal: new Float64Array(layout.size),
+    inbreeding: new Float64Array(queens),
     relationToMates: new Float64Array(queens).fill(Number.NaN),
     squares: new Float64Array(sources.rows).fill(Number.NaN),
     queensOfFamily: numberLists(

@@ -11,7 +11,7 @@ import type { PedigreeInput } from './pedigree-input.ts';
 import type { Resolved } from './resolve-input.ts';
 
 /** A pedigree whose Mendelian variances and diagonal are still to be computed. */
-export type Layout = Omit<Pedigree, 'mendelian' | 'diagonal' | 'relationToMates'> & {
+export type Layout = Omit<Pedigree, 'mendelian' | 'diagonal' | 'inbreeding' | 'relationToMates'> & {
   /** Node of each entity of the resolved input; -1 for a source without a node of its own. */
   readonly entityNode: Int32Array;
 };

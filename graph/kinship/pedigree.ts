@@ -40,6 +40,8 @@ export interface Pedigree {
   readonly queenNode: Int32Array;
   /** Structural node of each queen's mates; -1 where she has no mating. Inside `graph` only. */
   readonly matesNode: Int32Array;
+  /** Inbreeding coefficient of each queen (0..1): her diagonal less 1, kept apart so that small ones keep their digits. */
+  readonly inbreeding: Float64Array;
   /**
    * A[Q][mates of Q] of each queen: twice the inbreeding of her brood. NaN where she has no mating. Inside
    * `graph` only; `inbreeding` tells it with words.
