@@ -1,0 +1,35 @@
+import type { ComponentChildren } from 'preact';
+import { Button } from './Button.tsx';
+import styles from './Form.module.css';
+import { FormActions } from './FormActions.tsx';
+import { SavingNotices } from './SavingNotices.tsx';
+import type { Saving } from './use-saving.ts';
+
+export interface FormProps {
+  readonly saving: Saving;
+  readonly onSubmit: () => void;
+  readonly submit: string;
+  readonly children: ComponentChildren;
+  /** More buttons beside the main one. */
+  readonly beside?: ComponentChildren;
+}
+
+/** Fields under one another, what stands against saving, and the button that saves. */
+export function Form({ saving, onSubmit, submit, children, beside }: FormProps) {
+  const onForm = (event: Event) => {
+    event.preventDefault();
+    onSubmit();
+  };
+  return (
+    <form class={styles.form} onSubmit={onForm} noValidate>
+      {children}
+      <SavingNotices saving={saving} />
+      <FormActions>
+        <Button type="submit" look="main" size="hive" disabled={saving.busy}>
+          {submit}
+        </Button>
+        {beside}
+      </FormActions>
+    </form>
+  );
+}
