@@ -2,7 +2,6 @@ import type { ColonyId, YardId } from '../../src/journal/ids.ts';
 import { headOn, labelOn, queenTitle } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { Button } from '../parts/Button.tsx';
-import { TextField } from '../parts/Field.tsx';
 import { SelectField } from '../parts/SelectField.tsx';
 import styles from './BoxFields.module.css';
 import { otherColonies, type PlanBox, type PlanPart, type SplitPlan, turnEntrance } from './plan.ts';
@@ -51,11 +50,6 @@ export function BoxFields({ plan, part, registry, onPart }: BoxFieldsProps) {
       />
       {box.is === 'new' && (
         <>
-          <TextField
-            label="Label on the new box"
-            value={box.label}
-            onChange={(label) => set({ ...box, label })}
-          />
           <SelectField
             label="Yard"
             value={box.yard}

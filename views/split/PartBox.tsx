@@ -2,12 +2,21 @@ import { dayNumber, dayOfNumber } from '../../src/journal/day.ts';
 import { queenTitle } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { Button } from '../parts/Button.tsx';
+import { TextField } from '../parts/Field.tsx';
 import { WindowBand } from '../parts/WindowBand.tsx';
 import { BoxFields } from './BoxFields.tsx';
 import { headOfSource, splitPart } from './drafts.ts';
 import styles from './PartBox.module.css';
 import { PartQueenChoice } from './PartQueenChoice.tsx';
-import { FRAME_KINDS, FRAME_WORDS, type Hand, type PlanPart, SOURCE, type SplitPlan } from './plan.ts';
+import {
+  FRAME_KINDS,
+  FRAME_WORDS,
+  type Hand,
+  type PlanBox,
+  type PlanPart,
+  SOURCE,
+  type SplitPlan,
+} from './plan.ts';
 import { Swatch } from './Swatch.tsx';
 import { partStory } from './sentences.ts';
 import { Token } from './Token.tsx';
@@ -44,17 +53,19 @@ export function PartBox(props: PartBoxProps) {
           </Button>
         )}
       </header>
+      {part.box.is === 'new' && <LabelField box={part.box} onBox={(box) => onPart({ ...part, box })} />}
       <Contents {...props} />
       <p class={`${styles.story} ${story.hopeless && !isSource ? styles.hopeless : ''}`} aria-live="polite">
         {story.sentence}
       </p>
       {story.windows.length > 0 && (
         <div class={styles.windows}>
-          {story.windows.map(({ label, window }) => (
+          {story.windows.map(({ label, window, likely }) => (
             <WindowBand
               key={label}
               label={label}
               window={window}
+              likely={{ first: likely, last: likely }}
               scale={{ first: plan.day, last: dayOfNumber(dayNumber(plan.day) + 42) }}
               on={plan.day}
             />
@@ -67,6 +78,18 @@ export function PartBox(props: PartBoxProps) {
         {!isSource && <BoxFields plan={plan} part={part} registry={registry} onPart={onPart} />}
       </details>
     </section>
+  );
+}
+
+type NewBox = Extract<PlanBox, { is: 'new' }>;
+
+function LabelField({ box, onBox }: { readonly box: NewBox; readonly onBox: (box: NewBox) => void }) {
+  return (
+    <TextField
+      label="Label on the new box"
+      value={box.label}
+      onChange={(label) => onBox({ ...box, label })}
+    />
   );
 }
 
@@ -103,7 +126,7 @@ function Contents({ plan, part, registry, title, hand, onHand, onSetDown }: Part
             onPutBack={put}
             onDrop={(key) => onSetDown(held, key)}
           >
-            <Swatch kind={kind} count={count} /> {count} {FRAME_WORDS[kind]}
+            <Swatch kind={kind} count={count} /> {count} × {FRAME_WORDS[kind]}
           </Token>
         );
       })}

@@ -146,8 +146,7 @@ function titleOf(
   source: string,
 ): string {
   if (part.key === SOURCE) return `${source} stays`;
-  if (part.box.is === 'new')
-    return part.box.label.trim() ? `New box ${part.box.label}` : 'New box without a label';
+  if (part.box.is === 'new') return part.box.label.trim() ? `New box ${part.box.label}` : 'New box';
   const colony = colonies.get(part.box.colony);
   return colony ? labelOn(colony, plan.day) : 'Another colony';
 }

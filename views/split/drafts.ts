@@ -104,7 +104,8 @@ export function missingInPlan(plan: SplitPlan, registry: Registry): readonly str
   const labels = plan.parts.flatMap(({ box }) => (box.is === 'new' ? [box.label.trim()] : []));
   if (plan.parts.length < 2) missing.push('Add a part: a split has at least two.');
   if (labels.some((label) => label === '')) missing.push('Give every new box a label.');
-  if (new Set(labels).size < labels.length) missing.push('Two new boxes have the same label.');
+  const given = labels.filter((label) => label !== '');
+  if (new Set(given).size < given.length) missing.push('Two new boxes have the same label.');
   for (const part of plan.parts) {
     const choice = queenOf(plan, part);
     if (choice.how === 'given-queen' && !choice.queen) missing.push('Choose the queen that is given.');

@@ -5,7 +5,7 @@ import type { Parentage } from '../../src/journal/shared.ts';
 import { partMaking } from '../../src/registry/calendar.ts';
 import { queenTitle } from '../../src/registry/queries.ts';
 import type { DayWindow, Registry } from '../../src/registry/state.ts';
-import { dayInYear, windowText } from '../parts/days.ts';
+import { dayInYear } from '../parts/days.ts';
 
 /** What a part now is and what will happen in it, and the windows that say so. */
 export interface PartStory {
@@ -45,17 +45,10 @@ export function partStory(registry: Registry, part: SplitPart, day: PlainDay): P
     { label: 'Eggs of hers', at: laying },
   ].flatMap(({ label, at }) => (at && at.window.last >= day ? [{ label, ...at }] : []));
   const shut = emerged && laying && { first: addDays(emerged.window.first, -1), last: laying.window.first };
-  const clauses = [
-    opening(registry, part),
-    capped && capped.window.last > day ? `Cells are capped ${windowText(capped.window, day)}.` : '',
-    emerged ? `A virgin comes out ${windowText(emerged.window, day)}.` : '',
-    laying ? `Eggs of hers appear ${windowText(laying.window, day)}.` : '',
-    shut && shut.first <= shut.last
-      ? `Leave it shut from ${dayInYear(shut.first, day)} until eggs are due.`
-      : '',
-  ];
-  const sentence = clauses.filter((clause) => clause !== '').join(' ');
-  return { sentence, windows: shown, hopeless: false, ...(shut && shut.first <= shut.last ? { shut } : {}) };
+  const stays = shut && shut.first <= shut.last;
+  const leave = stays ? ` Leave it shut from ${dayInYear(shut.first, day)} until eggs are due.` : '';
+  const sentence = `${opening(registry, part)}${leave}`;
+  return { sentence, windows: shown, hopeless: false, ...(stays ? { shut } : {}) };
 }
 
 const NO_QUEEN =

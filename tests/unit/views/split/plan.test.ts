@@ -61,7 +61,12 @@ describe('a split on the bench', () => {
     expect(how(plan).hopeless).toBe(true);
     const withEggs = setDown(plan, { holds: 'frame', kind: 'eggs' }, key);
     expect(how(withEggs).hopeless).toBe(false);
-    expect(how(withEggs).sentence).toMatch(/daughter of Alder.*between .* and .*Leave it shut/);
+    expect(how(withEggs).sentence).toMatch(/daughter of Alder.*Leave it shut/);
+    expect(how(withEggs).windows.map(({ label }) => label)).toEqual([
+      'Cells capped',
+      'Virgin emerges',
+      'Eggs of hers',
+    ]);
     const lifted = setDown(withEggs, { holds: 'frame', kind: 'eggs', from: key }, SOURCE);
     expect(lifted.parts[1]?.frames).toEqual({});
   });
