@@ -1,6 +1,7 @@
 export * from './contribution-problem.ts';
 export * from './contributions.ts';
 export * from './daughter-kinship.ts';
+export * from './look-ahead/index.ts';
 export * from './mating-distance.ts';
 export * from './trade-off.ts';
 export * from './what-if-mating.ts';

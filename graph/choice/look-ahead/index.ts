@@ -1,0 +1,2 @@
+export * from './look-ahead.ts';
+export * from './policy.ts';
