@@ -115,7 +115,7 @@ export function sizeFromFrames(hive: Hive, frames: number, day: PlainDay): void 
 
 const MITES_GROW_A_DAY = 0.021;
 /** How much slower they grow where the bees are one standard deviation better at resisting them. */
-const RESISTANCE_A_DAY = 0.008;
+const RESISTANCE_A_DAY = 0.01;
 const MITES_FLOOR = 0.002;
 
 /** Mites for each bee on a day: they grow with the brood, slower where the bees resist them. */

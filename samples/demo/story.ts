@@ -3,7 +3,7 @@ import { dayNumber, type PlainDay, yearOf } from '../../src/journal/day.ts';
 import type { ColonyId, KeeperId, QueenId, YardId } from '../../src/journal/ids.ts';
 import { type Book, openBook } from './book.ts';
 import type { Hive, StoryQueen, StoryYard } from './hives.ts';
-import { daughterWorth, matesWorth, type Worth, worth } from './worth.ts';
+import { daughterWorth, foundersMates, matesWorth, type Worth, worth } from './worth.ts';
 
 /**
  * The story so far: the book that is being written and what is really in the hives. In the scripts a hive goes by the
@@ -94,7 +94,7 @@ function addQueen(
 const NOBODY: Worth = worth(() => 0);
 
 export function addFounder(story: Story, name: string, own: Worth, year: number): StoryQueen {
-  return addQueen(story, name, { own, mates: matesWorth([], 0, story.random), year });
+  return addQueen(story, name, { own, mates: foundersMates(own, story.random), year });
 }
 
 /** An expected queen: a daughter of the dam, in a hive from today on. */

@@ -22,52 +22,54 @@ export type Worth = Readonly<Record<Quality, number>>;
 /** Where the four founders stand, and the bees around the yards: nothing above or below the common run. */
 export const FOUNDERS = {
   Hazel: {
-    hardy: 1.6,
+    hardy: 1.8,
     buildUp: -0.2,
     gentle: -0.7,
-    calm: -0.3,
-    staying: 0.7,
-    mites: 1.2,
-    hygiene: 1.1,
-    brood: 0.3,
+    calm: -0.4,
+    staying: 0.9,
+    mites: 1.4,
+    hygiene: 1.3,
+    brood: 0.4,
     honey: 0,
   },
   Sorrel: {
-    hardy: 0.2,
+    hardy: 0.3,
     buildUp: 0.3,
-    gentle: 1.2,
-    calm: 1.1,
+    gentle: 1.7,
+    calm: 1.5,
     staying: 0.3,
-    mites: 0,
-    hygiene: -0.1,
-    brood: 0.4,
-    honey: 1.2,
+    mites: -0.2,
+    hygiene: -0.3,
+    brood: 0.6,
+    honey: 1.5,
   },
   Linden: {
-    hardy: -1.6,
-    buildUp: 1.3,
-    gentle: 0.9,
-    calm: 0.7,
-    staying: -1.6,
-    mites: -1.1,
-    hygiene: -0.7,
+    hardy: -1.9,
+    buildUp: 1.4,
+    gentle: 1,
+    calm: 0.9,
+    staying: -2,
+    mites: -1.4,
+    hygiene: -1.1,
     brood: 0.2,
-    honey: 0.5,
+    honey: 0.6,
   },
   Vagrant: {
     hardy: 0.3,
     buildUp: -0.1,
-    gentle: -1,
-    calm: -1.3,
-    staying: -0.6,
-    mites: 0.8,
-    hygiene: 0.4,
-    brood: -0.4,
-    honey: -0.3,
+    gentle: -1.7,
+    calm: -2,
+    staying: -0.8,
+    mites: 1,
+    hygiene: 0.6,
+    brood: -0.6,
+    honey: -0.4,
   },
 } as const satisfies Record<string, Worth>;
 
-const MENDELIAN = 0.5;
+const MENDELIAN = 0.45;
+/** A founder had met mostly her own kind before records began. */
+const FOUNDERS_OWN_KIND = 0.7;
 const MATES_LUCK = 0.2;
 
 export function worth(of: (quality: Quality) => number): Worth {
@@ -86,6 +88,10 @@ export function matesWorth(droneMothers: readonly Worth[], ownShare: number, ran
     const own = droneMothers.length > 0 ? sum / droneMothers.length : 0;
     return ownShare * own + MATES_LUCK * random.normal();
   });
+}
+
+export function foundersMates(founder: Worth, random: Random): Worth {
+  return matesWorth([founder], FOUNDERS_OWN_KIND, random);
 }
 
 /** What the workers of a colony show: their mother's half and their fathers'. */

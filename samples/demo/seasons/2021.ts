@@ -1,4 +1,4 @@
-import { oldQueen, part, raises, type Telling } from '../telling/index.ts';
+import { FORMIC, OXALIC, oldQueen, part, raises, type Telling } from '../telling/index.ts';
 
 /** The first season on paper: what stands there, three boxes to six, and queens and boxes that share their names. */
 export function season2021(tell: Telling): void {
@@ -7,18 +7,9 @@ export function season2021(tell: Telling): void {
   towardsWinter(tell);
 }
 
-function beginnings({
-  on,
-  keeperBegins,
-  openYard,
-  startColony,
-  founder,
-  note,
-  winterWalk,
-  springRound,
-  drones,
-  wash,
-}: Telling): void {
+function beginnings(tell: Telling): void {
+  const { keeperBegins, openYard, startColony, founder, note, winterWalk, springRound, drones } = tell;
+  const { wash, on } = tell;
   on('2021-04-18');
   keeperBegins('Wenna Oldfallow');
   openYard('Sallow Bank', { where: 'Behind the house, south of the willows', roundOrder: 1, day: '2018' });
@@ -56,8 +47,8 @@ function beginnings({
 }
 
 function increase(tell: Telling): void {
-  const { on, startColony, founder, split, look, confirm, markAndName, lose, eggsGiven, summerRound, note } =
-    tell;
+  const { on, startColony, founder, split, splitOff, look } = tell;
+  const { confirm, markAndName, lose, eggsGiven, summerRound, note } = tell;
   on('2021-05-29');
   startColony('Linden', 'Sallow Bank', {
     how: 'bought',
@@ -73,14 +64,8 @@ function increase(tell: Telling): void {
     remark: 'Said to be gentle and to build up early.',
   });
   on('2021-06-02');
-  split('Hazel', [
-    part('Hazel', oldQueen),
-    part('Nuc 1', raises('Rowan'), { eggs: 1, openBrood: 1, stores: 1, shakenBees: 1 }),
-  ]);
-  split('Sorrel', [
-    part('Sorrel', oldQueen),
-    part('Nuc 2', raises('[first virgin of Nuc 2]'), { eggs: 1, emergingBrood: 1, stores: 1 }),
-  ]);
+  splitOff('Hazel', 'Nuc 1', raises('Rowan'), { eggs: 1, openBrood: 1, stores: 1, shakenBees: 1 });
+  splitOff('Sorrel', 'Nuc 2', raises('[first virgin of Nuc 2]'), { eggs: 1, emergingBrood: 1, stores: 1 });
   on('2021-06-11');
   look('Nuc 1', { cappedCells: 4 });
   look('Nuc 2', { cappedCells: 3, openCells: 1 });
@@ -125,7 +110,7 @@ function increase(tell: Telling): void {
 }
 
 function towardsWinter(tell: Telling): void {
-  const { on, wash, harvest, treat, confirm, markAndName, autumnRound, feed, look, drop, pinTest } = tell;
+  const { autumnRound, wash, on, look, confirm, markAndName, harvest, treat, feed, drop, pinTest } = tell;
   on('2021-07-26');
   wash(['Hazel', 'Sorrel', 'Linden', 'Nuc 1', 'Nuc 3']);
   pinTest(['Hazel', 'Sorrel', 'Linden'], 10);
@@ -133,8 +118,7 @@ function towardsWinter(tell: Telling): void {
   harvest('Sallow Bank', { kilograms: 11 });
   on('2021-08-06');
   treat('Sallow Bank', {
-    active: 'formic acid',
-    manner: 'Evaporated from a pad under the lid',
+    ...FORMIC,
     end: '2021-08-20',
   });
   on('2021-08-10');
@@ -146,15 +130,11 @@ function towardsWinter(tell: Telling): void {
   markAndName('Alder');
   on('2021-09-26');
   autumnRound('Sallow Bank', {
+    seen: { 'Nuc 3': { framesOfBees: 4 } },
     notes: { 'Nuc 3': 'Four frames and no more; she laid too little in August.' },
   });
   on('2021-11-06');
   drop(['Hazel', 'Sorrel', 'Linden'], 4);
   on('2021-12-04');
-  treat('Sallow Bank', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2021-12-07',
-    left: 0.15,
-  });
+  treat('Sallow Bank', { ...OXALIC, end: '2021-12-07' });
 }

@@ -1,4 +1,4 @@
-import { oldQueen, part, raises, type Telling } from '../telling/index.ts';
+import { FORMIC, OXALIC, oldQueen, part, raises, type Telling, THYMOL } from '../telling/index.ts';
 
 /** A second yard, a swarm from nobody knows where, and the first swarm lost. */
 export function season2022(tell: Telling): void {
@@ -8,7 +8,8 @@ export function season2022(tell: Telling): void {
   towardsWinter(tell);
 }
 
-function spring({ on, winterWalk, springRound, openYard, move, drones, wash, note }: Telling): void {
+function spring(tell: Telling): void {
+  const { openYard, note, winterWalk, springRound, drones, wash, on, move } = tell;
   on('2022-04-03');
   winterWalk('Sallow Bank', { 'Nuc 3': 'starved' });
   note(
@@ -31,30 +32,23 @@ function spring({ on, winterWalk, springRound, openYard, move, drones, wash, not
 }
 
 function splits(tell: Telling): void {
-  const { on, split, startColony, founder, summerRound, look, lose, cellsFound, cellsGiven, note } = tell;
+  const { startColony, founder, note, summerRound, on, split, splitOff, look, lose, cellsGiven } = tell;
+  const { cellsFound } = tell;
   on('2022-05-28');
-  split('Hazel', [
-    part('Hazel', oldQueen),
-    part('Nuc 4', raises('Flint'), { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 2 }),
-  ]);
-  split('Sorrel', [
-    part('Sorrel', oldQueen),
-    part('Nuc 5', raises('Chert'), { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 }),
-  ]);
+  splitOff('Hazel', 'Nuc 4', raises('Flint'), { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 2 });
+  splitOff('Sorrel', 'Nuc 5', raises('Chert'));
   split(
     'Sorrel',
     [part('Sorrel', oldQueen), part('Nuc 0', raises('Agate'), { eggs: 1, openBrood: 1, stores: 1 })],
     'A small one, to be sold.',
   );
   on('2022-05-29');
-  split('Nuc 1', [
-    part('Nuc 1', oldQueen),
-    part('Fallow 3', raises('Slate'), { eggs: 1, openBrood: 1, stores: 1, shakenBees: 1 }),
-  ]);
-  split('Nuc 2', [
-    part('Nuc 2', oldQueen),
-    part('Fallow 4', raises('[first virgin of Fallow 4]'), { eggs: 1, emergingBrood: 1, stores: 1 }),
-  ]);
+  splitOff('Nuc 1', 'Fallow 3', raises('Slate'), { eggs: 1, openBrood: 1, stores: 1, shakenBees: 1 });
+  splitOff('Nuc 2', 'Fallow 4', raises('[first virgin of Fallow 4]'), {
+    eggs: 1,
+    emergingBrood: 1,
+    stores: 1,
+  });
   on('2022-06-03');
   startColony('Eaves', 'Sallow Bank', {
     how: 'swarm-taken',
@@ -96,19 +90,13 @@ function splits(tell: Telling): void {
   });
   on('2022-06-19');
   summerRound('High Fallow');
-  split('Nuc 2', [
-    part('Nuc 2', oldQueen),
-    part('Fallow 5', raises('Jasper'), { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 }),
-  ]);
-  split('Nuc 1', [
-    part('Nuc 1', oldQueen),
-    part('Fallow 6', raises('Beryl'), { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 }),
-  ]);
+  splitOff('Nuc 2', 'Fallow 5', raises('Jasper'));
+  splitOff('Nuc 1', 'Fallow 6', raises('Beryl'));
   note('A marten has been at the lids. Stones on all of them.', { yard: 'High Fallow' });
 }
 
 function highSummer(tell: Telling): void {
-  const { on, confirm, look, lose, markAndName, eggsGiven, summerRound, endColony } = tell;
+  const { summerRound, on, look, confirm, lose, markAndName, eggsGiven, endColony } = tell;
   on('2022-06-27');
   look('Nuc 4', { eggs: true, queenSeen: 'seen-unmarked' });
   confirm('Flint');
@@ -152,8 +140,8 @@ function highSummer(tell: Telling): void {
 }
 
 function towardsWinter(tell: Telling): void {
-  const { on, wash, harvest, treat, treatmentOut, autumnRound, feed, drop, pinTest } = tell;
-  const { confirm, markAndName, join, endColony } = tell;
+  const { autumnRound, wash, on, confirm, markAndName, harvest, treat, treatmentOut, feed, drop } = tell;
+  const { pinTest, join, endColony } = tell;
   on('2022-07-25');
   pinTest(['Hazel', 'Linden', 'Eaves', 'Nuc 4', 'Nuc 5'], 10);
   on('2022-07-30');
@@ -166,15 +154,14 @@ function towardsWinter(tell: Telling): void {
   on('2022-08-07');
   harvest('High Fallow', { kilograms: 8 });
   on('2022-08-15');
-  const strips = treat('Sallow Bank', { active: 'thymol', manner: 'Trays on the top bars' });
+  const strips = treat('Sallow Bank', { ...THYMOL });
   on('2022-08-16');
   confirm('Onyx', 'worker-brood');
   markAndName('Onyx', { unmarked: true });
   join('Fallow 4', 'Fallow 3', 'Too small to winter, and I do not know whose daughter Onyx is. Pinched her.');
   endColony('Fallow 6', 'sold', 'Beryl and her nucleus went to a beginner down the valley.');
   treat('High Fallow', {
-    active: 'formic acid',
-    manner: 'Evaporated from a pad under the lid',
+    ...FORMIC,
     end: '2022-08-30',
   });
   feed(['Fallow 3', 'Fallow 5'], 'syrup', 5);
@@ -191,17 +178,7 @@ function towardsWinter(tell: Telling): void {
   on('2022-10-30');
   drop(['Hazel', 'Sorrel', 'Eaves', 'Linden'], 5);
   on('2022-12-03');
-  treat('Sallow Bank', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2022-12-06',
-    left: 0.15,
-  });
+  treat('Sallow Bank', { ...OXALIC, end: '2022-12-06' });
   on('2022-12-04');
-  treat('High Fallow', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2022-12-07',
-    left: 0.15,
-  });
+  treat('High Fallow', { ...OXALIC, end: '2022-12-07' });
 }

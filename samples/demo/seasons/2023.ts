@@ -1,4 +1,5 @@
-import { above, noQueen, oldQueen, part, raises, type Telling } from '../telling/index.ts';
+import { noQueen, oldQueen, part, raises, type Telling, WITHOUT_EGGS } from '../telling/index.ts';
+import { summer2023 } from './2023-summer.ts';
 
 /** Hazel is split three ways, her cells travel to another box, and a daughter takes over without anybody's noticing. */
 export function season2023(tell: Telling): void {
@@ -6,12 +7,11 @@ export function season2023(tell: Telling): void {
   lateMay(tell);
   earlyJune(tell);
   midJune(tell);
-  july(tell);
-  august(tell);
-  towardsWinter(tell);
+  summer2023(tell);
 }
 
-function spring({ on, winterWalk, springRound, drones, wash, look, lose, note, drop }: Telling): void {
+function spring(tell: Telling): void {
+  const { note, winterWalk, springRound, drones, wash, on, look, lose, drop } = tell;
   on('2023-03-29');
   winterWalk('Sallow Bank', { 'Nuc 5': 'damp-or-cold' });
   on('2023-04-02');
@@ -42,17 +42,13 @@ function spring({ on, winterWalk, springRound, drones, wash, look, lose, note, d
   lose('Tuff', 'drone-layer', 'Ran out of sperm in her first spring. Pinched.');
 }
 
-function lateMay({ on, split, graft }: Telling): void {
+function lateMay(tell: Telling): void {
+  const { on, split, splitOff, graft } = tell;
   on('2023-05-27');
   split(
     'Hazel',
     [
-      part(
-        'Nuc 7',
-        oldQueen,
-        { emergingBrood: 1, stores: 1, shakenBees: 1 },
-        { stand: 'by the plum tree', entrance: 'E' },
-      ),
+      part('Nuc 7', oldQueen, WITHOUT_EGGS, { stand: 'by the plum tree', entrance: 'E' }),
       part('Hazel', raises('Gale')),
       part(
         'Nuc 8',
@@ -64,9 +60,8 @@ function lateMay({ on, split, graft }: Telling): void {
     'Three ways, before they thought of swarming. The old lady has a frame of emerging brood and one of stores.',
   );
   on('2023-05-28');
-  const frames = { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 };
-  split('Sorrel', [part('Sorrel', oldQueen), part('Nuc 9', raises('Zephyr'), frames)]);
-  split('Nuc 4', [part('Nuc 4', oldQueen), part('Nuc 12', raises('Levanter'), frames)]);
+  splitOff('Sorrel', 'Nuc 9', raises('Zephyr'));
+  splitOff('Nuc 4', 'Nuc 12', raises('Levanter'));
   on('2023-05-31');
   graft('Nuc 2', {
     name: 'Rowan graft',
@@ -78,7 +73,8 @@ function lateMay({ on, split, graft }: Telling): void {
   });
 }
 
-function earlyJune({ on, split, look, cellsGiven, note }: Telling): void {
+function earlyJune(tell: Telling): void {
+  const { note, on, split, look, cellsGiven } = tell;
   on('2023-06-03');
   split(
     'Eaves',
@@ -111,30 +107,20 @@ function earlyJune({ on, split, look, cellsGiven, note }: Telling): void {
   });
 }
 
-function midJune({
-  on,
-  split,
-  look,
-  lose,
-  cellsFound,
-  cellsGiven,
-  eggsGiven,
-  summerRound,
-  move,
-}: Telling): void {
+function midJune(tell: Telling): void {
+  const { summerRound, on, split, look, lose, eggsGiven, cellsGiven, cellsFound, move } = tell;
   on('2023-06-09');
-  const frames = { emergingBrood: 1, stores: 1, shakenBees: 1 };
   split('Nuc 2', [
     part('Nuc 2', oldQueen),
-    part('Fallow 7', noQueen, frames),
-    part('Fallow 8', noQueen, frames),
-    part('Fallow 11', noQueen, frames),
+    part('Fallow 7', noQueen, WITHOUT_EGGS),
+    part('Fallow 8', noQueen, WITHOUT_EGGS),
+    part('Fallow 11', noQueen, WITHOUT_EGGS),
   ]);
   split('Fallow 3', [
     part('Fallow 3', oldQueen),
-    part('Fallow 9', noQueen, frames),
-    part('Fallow 10', noQueen, frames),
-    part('Fallow 12', noQueen, frames),
+    part('Fallow 9', noQueen, WITHOUT_EGGS),
+    part('Fallow 10', noQueen, WITHOUT_EGGS),
+    part('Fallow 12', noQueen, WITHOUT_EGGS),
   ]);
   on('2023-06-10');
   const cell = {
@@ -163,7 +149,7 @@ function midJune({
     cells: 2,
   } as const;
   split('Nuc 6', [
-    part('Nuc 10', { ...swarmCells, name: 'Flurry' }, { emergingBrood: 1, stores: 1, shakenBees: 1 }),
+    part('Nuc 10', { ...swarmCells, name: 'Flurry' }, WITHOUT_EGGS),
     part('Nuc 11', { ...swarmCells, name: 'Gust' }, { emergingBrood: 1, stores: 1 }),
   ]);
   on('2023-06-17');
@@ -174,138 +160,4 @@ function midJune({
   look('Fallow 10', { cappedCells: 1, note: 'Cell cold and dark, nothing alive in it.' });
   lose('[cell of Fallow 10]', 'failed-to-emerge', 'Chilled on the way, I think.');
   eggsGiven('Fallow 10', { queen: 'Haar', from: 'Fallow 3' });
-}
-
-function july({
-  on,
-  confirm,
-  look,
-  lose,
-  join,
-  markAndName,
-  summerRound,
-  silentlySucceeded,
-  note,
-  pinTest,
-}: Telling): void {
-  on('2023-06-28');
-  confirm('Gale');
-  confirm('Zephyr');
-  confirm('Levanter');
-  look('Nuc 8', { eggs: false, emergedCells: 1, queenSeen: 'not-seen' });
-  on('2023-07-04');
-  confirm('Norther', 'worker-brood');
-  confirm('Draught');
-  on('2023-07-05');
-  confirm('Bora');
-  confirm('Mistral');
-  confirm('Bise');
-  confirm('Ostro');
-  look('Fallow 8', { eggs: false, queenSeen: 'not-seen', emergedCells: 1 });
-  on('2023-07-08');
-  look('Nuc 8', { droneBroodOnly: true, severalEggsInCells: false, eggs: true });
-  lose('[first virgin of Nuc 8]', 'failed-to-mate');
-  join('Nuc 8', 'Linden', 'Over newspaper.');
-  markAndName('Gale', { mark: '11' });
-  markAndName('Norther', { mark: '14' });
-  on('2023-07-09');
-  lose('[first virgin of Fallow 8]', 'not-found', 'Hatched and never came back from a flight.');
-  join('Fallow 8', 'Fallow 9');
-  on('2023-07-11');
-  for (const name of ['Squall', 'Flurry', 'Gust']) confirm(name);
-  on('2023-07-15');
-  summerRound('Sallow Bank', { notes: { 'Nuc 7': 'The old lady, five summers, on three frames of brood.' } });
-  for (const name of ['Zephyr', 'Levanter', 'Draught', 'Flurry']) markAndName(name);
-  on('2023-07-16');
-  summerRound('High Fallow');
-  for (const name of ['Bora', 'Mistral', 'Bise', 'Ostro']) markAndName(name);
-  on('2023-07-20');
-  silentlySucceeded('Flint', 'Sough');
-  on('2023-07-22');
-  for (const name of ['Squall', 'Gust']) markAndName(name, { unmarked: true });
-  pinTest(['Sorrel', 'Nuc 4', 'Eaves', 'Nuc 6'], 10);
-  note('Pins read after ten hours, all in one evening.');
-  on('2023-07-23');
-  pinTest(['Nuc 1', 'Nuc 2', 'Fallow 3'], 10);
-  confirm('Haar', 'worker-brood');
-}
-
-function august({
-  on,
-  wash,
-  write,
-  hive,
-  takeBack,
-  harvest,
-  treat,
-  endColony,
-  markAndName,
-  daughterFound,
-  noteOn,
-}: Telling): void {
-  on('2023-07-29');
-  const counts = wash('Sallow Bank');
-  on('2023-07-30');
-  const countsAbove = wash(['Nuc 1', 'Nuc 2', 'Fallow 3', 'Fallow 7']);
-  on('2023-08-05');
-  harvest('Sallow Bank', { kilograms: 13 });
-  const sorrel = hive('Sorrel');
-  if (sorrel) {
-    const twice = write({ kind: 'harvest', colony: sorrel.id, kilograms: 16 });
-    takeBack(twice, 'Written down twice: the pail of Sorrel was in already.');
-  }
-  on('2023-08-06');
-  harvest('High Fallow', { kilograms: 9 });
-  on('2023-08-12');
-  const formic = {
-    active: 'formic acid',
-    manner: 'Evaporated from a pad under the lid',
-    end: '2023-08-26',
-    remark: 'Only those above two in a hundred. The others go on without.',
-  } as const;
-  treat(above(counts, 2), formic);
-  markAndName('Haar');
-  endColony('Nuc 12', 'sold', 'Levanter, to a beginner.');
-  on('2023-08-13');
-  treat(above(countsAbove, 2), { ...formic, end: '2023-08-27' });
-  endColony('Fallow 10', 'sold', 'Haar, to the same beginner.');
-  endColony('Fallow 11', 'sold', 'Bise, to the school garden.');
-  endColony('Fallow 12', 'sold', 'Ostro, to the school garden.');
-  on('2023-09-02');
-  daughterFound('Sough', 'Flint', {
-    probability: 0.85,
-    born: '2023-07',
-    remark:
-      'An unmarked queen, and Flint wore yellow with a 4. Two old cups mid-comb. Probably her daughter; how long since, I cannot tell.',
-  });
-  noteOn('Sough', 'Left unmarked on purpose until spring: she ran.');
-}
-
-function towardsWinter({ on, wash, feed, autumnRound, drop, treat }: Telling): void {
-  on('2023-09-16');
-  wash(['Hazel', 'Sorrel', 'Nuc 4', 'Eaves', 'Nuc 6']);
-  feed(['Nuc 7', 'Nuc 9', 'Nuc 10', 'Nuc 11', 'Eaves east'], 'syrup', 7);
-  on('2023-09-17');
-  wash(['Nuc 1', 'Fallow 3']);
-  feed(['Fallow 7', 'Fallow 9'], 'syrup', 6);
-  on('2023-09-30');
-  autumnRound('Sallow Bank', { notes: { 'Nuc 7': 'Five frames and the old lady. I would not bet on it.' } });
-  on('2023-10-01');
-  autumnRound('High Fallow', { notes: { 'Nuc 1': 'Rowan looks worn.' } });
-  on('2023-11-04');
-  drop(['Hazel', 'Sorrel', 'Nuc 4', 'Nuc 6', 'Eaves'], 5);
-  on('2023-12-02');
-  treat('Sallow Bank', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2023-12-05',
-    left: 0.15,
-  });
-  on('2023-12-03');
-  treat('High Fallow', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2023-12-06',
-    left: 0.15,
-  });
 }

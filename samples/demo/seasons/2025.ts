@@ -1,17 +1,16 @@
-import { above, noQueen, oldQueen, part, raises, type Telling } from '../telling/index.ts';
+import { noQueen, oldQueen, part, raises, type Telling, WITH_EGGS, WITHOUT_EGGS } from '../telling/index.ts';
+import { summer2025 } from './2025-summer.ts';
 
 /** Many nuclei, half of them right; a lost queen comes back with her number; Pell splits what Slate has built. */
 export function season2025(tell: Telling): void {
   spring(tell);
   splits(tell);
   june(tell);
-  earlyJuly(tell);
-  july(tell);
-  august(tell);
-  towardsWinter(tell);
+  summer2025(tell);
 }
 
-function spring({ on, winterWalk, springRound, drones, wash, endColony, penTo, summerRound }: Telling): void {
+function spring(tell: Telling): void {
+  const { winterWalk, springRound, summerRound, drones, wash, on, endColony, penTo } = tell;
   on('2025-04-05');
   winterWalk('Sallow Bank', { S4: 'mites', S18: 'winter', S11: 'starved', S16: 'winter' });
   on('2025-04-06');
@@ -32,7 +31,10 @@ function spring({ on, winterWalk, springRound, drones, wash, endColony, penTo, s
     colonies: { S1: 2, S3: 3, S5: 2, S7: 1, S8: 1 },
   });
   penTo('Pell Brackwater');
-  springRound('Marl Pit', { notes: { P1: 'Two full boxes in early May. I have not seen that here.' } });
+  springRound('Marl Pit', {
+    seen: { P1: { framesOfBees: 9.5, gentle: 3.5 } },
+    notes: { P1: 'Nine frames and a half in early May. I have not seen that here.' },
+  });
   drones('Marl Pit', { ownShare: 0.1, background: 'lake bees' });
   penTo('Wenna Oldfallow');
   on('2025-05-04');
@@ -47,8 +49,8 @@ function spring({ on, winterWalk, springRound, drones, wash, endColony, penTo, s
   summerRound('Sallow Bank');
 }
 
-function splits({ on, split, move, framesMoved, penTo }: Telling): void {
-  const frames = { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 };
+function splits(tell: Telling): void {
+  const { on, split, splitOff, move, penTo, framesMoved } = tell;
   on('2025-05-24');
   split(
     'S3',
@@ -74,31 +76,31 @@ function splits({ on, split, move, framesMoved, penTo }: Telling): void {
   split(
     'S1',
     [
-      part('S20', oldQueen, { emergingBrood: 1, stores: 1, shakenBees: 1 }),
+      part('S20', oldQueen, WITHOUT_EGGS),
       part('S1', raises('Yarrow')),
-      part('S21', raises('[first virgin of S21]'), frames),
+      part('S21', raises('[first virgin of S21]'), WITH_EGGS),
     ],
     'Gale goes into a nucleus, as her dam did.',
   );
-  split('S7', [part('S7', oldQueen), part('S22', raises('Vetch'), frames)]);
+  splitOff('S7', 'S22', raises('Vetch'));
   on('2025-05-30');
-  split('H3', [part('H3', oldQueen), part('H7', raises('Madder'), frames)]);
-  split('H4', [part('H4', oldQueen), part('H8', raises('[first virgin of H8]'), frames)]);
+  splitOff('H3', 'H7', raises('Madder'));
+  splitOff('H4', 'H8', raises('[first virgin of H8]'));
   on('2025-05-31');
-  split('S2', [part('S2', oldQueen), part('S23', raises('[first virgin of S23]'), frames)]);
-  split('S14', [part('S14', oldQueen), part('S24', raises('Comfrey'), frames)]);
+  splitOff('S2', 'S23', raises('[first virgin of S23]'));
+  splitOff('S14', 'S24', raises('Comfrey'));
   penTo('Pell Brackwater');
   split('P1', [
     part('P1', oldQueen),
-    part('P2', raises('Sable'), frames),
-    part('P3', raises('Umber'), frames),
-    part('P4', raises('[first virgin of P4]'), frames),
+    part('P2', raises('Sable'), WITH_EGGS),
+    part('P3', raises('Umber'), WITH_EGGS),
+    part('P4', raises('[first virgin of P4]'), WITH_EGGS),
   ]);
   penTo('Wenna Oldfallow');
 }
 
 function june(tell: Telling): void {
-  const { on, graft, split, cellsGiven, look, lose, cellsFound, summerRound, startColony, putInto } = tell;
+  const { startColony, summerRound, on, split, look, lose, cellsGiven, cellsFound, graft, putInto } = tell;
   on('2025-06-05');
   graft('S5', {
     name: 'Rill graft',
@@ -109,9 +111,8 @@ function june(tell: Telling): void {
     remark: 'The gentlest of the hardy ones.',
   });
   on('2025-06-14');
-  const frames = { emergingBrood: 1, stores: 1, shakenBees: 1 };
-  split('S8', [part('S8', oldQueen), part('S25', noQueen, frames), part('S26', noQueen, frames)]);
-  split('S9', [part('S9', oldQueen), part('S27', noQueen, frames), part('S28', noQueen, frames)]);
+  split('S8', [part('S8', oldQueen), part('S25', noQueen, WITHOUT_EGGS), part('S26', noQueen, WITHOUT_EGGS)]);
+  split('S9', [part('S9', oldQueen), part('S27', noQueen, WITHOUT_EGGS), part('S28', noQueen, WITHOUT_EGGS)]);
   summerRound('Sallow Bank', { skip: ['S6'] });
   look('S6', { queenSeen: 'not-seen', eggs: false, cappedCells: 5, swarmTendency: 1 });
   lose('Lode', 'swarmed', 'Gone, and it had only been nine days since I looked.');
@@ -148,144 +149,4 @@ function june(tell: Telling): void {
     ],
   });
   look('S23', { emergedCells: 1, queenSeen: 'virgin' });
-}
-
-function earlyJuly({
-  on,
-  confirm,
-  look,
-  lose,
-  join,
-  eggsGiven,
-  markAndName,
-  penTo,
-  summerRound,
-  pinTest,
-}: Telling): void {
-  on('2025-06-28');
-  confirm('Tansy');
-  confirm('Yarrow');
-  confirm('Vetch');
-  look('S21', { eggs: false, queenSeen: 'not-seen', emergedCells: 2 });
-  on('2025-06-29');
-  confirm('Madder');
-  look('H8', { droneBroodOnly: true, eggs: true, severalEggsInCells: false });
-  lose('[first virgin of H8]', 'failed-to-mate', 'Rain from the 12th to the 23rd.');
-  eggsGiven('H8', { queen: 'Teasel', from: 'H2' });
-  on('2025-07-03');
-  penTo('Pell Brackwater');
-  summerRound('Marl Pit');
-  confirm('Sable', 'worker-brood');
-  confirm('Umber');
-  look('P4', { eggs: false, queenSeen: 'not-seen' });
-  lose('[first virgin of P4]', 'not-found');
-  join('P4', 'P2');
-  markAndName('Sable');
-  markAndName('Umber');
-  pinTest(['P1'], 10);
-  penTo('Wenna Oldfallow');
-  on('2025-07-05');
-  lose('[first virgin of S21]', 'not-found');
-  join('S21', 'S20', 'Back to Gale they go.');
-  confirm('Comfrey', 'worker-brood');
-  look('S23', { eggs: false, queenSeen: 'virgin', note: 'Five weeks, still running about like a maiden.' });
-  lose('[first virgin of S23]', 'failed-to-mate');
-  eggsGiven('S23', { queen: 'Hyssop', from: 'S5' });
-  markAndName('Tansy', { mark: '41' });
-  markAndName('Yarrow', { mark: '42' });
-  markAndName('Vetch', { mark: '43' });
-}
-
-function july({ on, confirm, look, lose, join, markAndName, summerRound, pinTest }: Telling): void {
-  on('2025-07-12');
-  for (const name of ['Clover', 'Campion', 'Lovage', 'Burnet']) confirm(name);
-  look('S26', { eggs: false, queenSeen: 'not-seen', emergedCells: 1 });
-  lose('[first virgin of S26]', 'not-found');
-  join('S26', 'S25');
-  on('2025-07-19');
-  summerRound('Sallow Bank', { notes: { S7: 'Veil up, gloves on, and still stung through the sleeve.' } });
-  for (const name of ['Clover', 'Campion', 'Lovage', 'Burnet', 'Comfrey']) markAndName(name);
-  pinTest(['S1', 'S3', 'S5', 'S7', 'S9', 'S14'], 10);
-  on('2025-07-20');
-  summerRound('High Fallow');
-  markAndName('Madder', { mark: '46' });
-  pinTest(['H2', 'H3', 'H4'], 10);
-}
-
-function august({
-  on,
-  confirm,
-  harvest,
-  treat,
-  treatmentOut,
-  endColony,
-  feed,
-  wash,
-  join,
-  markAndName,
-  note,
-}: Telling): void {
-  on('2025-07-26');
-  const counts = wash('Sallow Bank');
-  note(
-    'White bowl, alcohol kept away from the stove. The bees of the sample are dead afterwards; that is the price.',
-  );
-  on('2025-07-27');
-  const countsAbove = wash('High Fallow');
-  on('2025-08-02');
-  harvest('Sallow Bank', { kilograms: 12 });
-  on('2025-08-03');
-  harvest('High Fallow', { kilograms: 10 });
-  confirm('Teasel', 'worker-brood');
-  on('2025-08-08');
-  confirm('Hyssop', 'worker-brood');
-  on('2025-08-09');
-  const trays = treat(above(counts, 2), {
-    active: 'thymol',
-    manner: 'Trays on the top bars',
-    remark: 'Those above two in a hundred.',
-  });
-  endColony('S24', 'sold', 'Comfrey, to a beginner.');
-  endColony('S27', 'sold', 'Lovage, to a beginner.');
-  endColony('S28', 'sold', 'Burnet, to the school garden.');
-  on('2025-08-10');
-  treat(above(countsAbove, 2), {
-    active: 'formic acid',
-    manner: 'Evaporated from a pad under the lid',
-    end: '2025-08-24',
-  });
-  on('2025-08-16');
-  markAndName('Teasel');
-  endColony('H8', 'sold', 'Teasel.');
-  markAndName('Hyssop');
-  endColony('S23', 'sold', 'Hyssop.');
-  feed(['S19', 'S20', 'S22', 'S25', 'S29'], 'syrup', 7);
-  on('2025-09-13');
-  treatmentOut(trays);
-  wash(['S3', 'S5', 'S7', 'S9', 'S14']);
-  on('2025-09-14');
-  wash('High Fallow');
-  on('2025-09-20');
-  join('S25', 'S8', 'Campion had three frames. Sister to her host, and two weak ones make no winter colony.');
-}
-
-function towardsWinter({ on, autumnRound, drop, treat, penTo, wash }: Telling): void {
-  on('2025-09-27');
-  autumnRound('Sallow Bank', { notes: { S3: 'Gneiss is in her fourth summer and lays in patches.' } });
-  on('2025-09-28');
-  autumnRound('High Fallow');
-  on('2025-10-04');
-  penTo('Pell Brackwater');
-  wash('Marl Pit');
-  autumnRound('Marl Pit', { notes: { P1: 'Slate is slow now. Her daughters are not.' } });
-  penTo('Wenna Oldfallow');
-  on('2025-11-01');
-  drop(['S1', 'S3', 'S5', 'S6', 'S14'], 5);
-  on('2025-12-06');
-  treat('Sallow Bank', {
-    active: 'oxalic acid',
-    manner: 'Trickled into the broodless cluster',
-    end: '2025-12-09',
-    left: 0.15,
-  });
 }

@@ -1,4 +1,4 @@
-import { oldQueen, part, raises, type Telling } from '../telling/index.ts';
+import { oldQueen, part, raises, type Telling, WITH_EGGS, WITHOUT_EGGS } from '../telling/index.ts';
 
 /** The season that is under way: the story stops in the middle of splitting. */
 export function season2026(tell: Telling): void {
@@ -8,23 +8,13 @@ export function season2026(tell: Telling): void {
   june(tell);
 }
 
-function spring({
-  on,
-  winterWalk,
-  springRound,
-  move,
-  relabel,
-  drones,
-  wash,
-  split,
-  endColony,
-  penTo,
-}: Telling): void {
+function spring(tell: Telling): void {
+  const { winterWalk, springRound, drones, wash, on, splitOff, move, relabel, endColony, penTo } = tell;
   on('2026-03-28');
   winterWalk('Sallow Bank', {
     S1: 'starved',
     S2: 'winter',
-    S3: 'queenless',
+    S3: 'mites',
     S7: 'damp-or-cold',
     S29: 'mites',
   });
@@ -35,23 +25,24 @@ function spring({
   winterWalk('Marl Pit', { P1: 'mites' });
   penTo('Wenna Oldfallow');
   on('2026-04-22');
-  springRound('Sallow Bank', { notes: { S5: 'Norther, three winters. As strong as her dam was.' } });
+  springRound('Sallow Bank', { notes: { S5: 'Norther, three winters behind her, like her dam before.' } });
   on('2026-04-23');
   springRound('High Fallow');
   on('2026-04-25');
   move(['S14', 'S22'], 'High Fallow');
   relabel({ S14: 'H9', S22: 'H10' });
   on('2026-04-30');
-  const frames = { eggs: 1, emergingBrood: 1, stores: 1, shakenBees: 1 };
-  split(
+  splitOff(
     'H3',
-    [part('H3', oldQueen), part('H11', raises('[virgin of H11]'), frames)],
+    'H11',
+    raises('[virgin of H11]'),
+    WITH_EGGS,
     'Early, because of the warm fortnight. Perhaps too early: few drones yet.',
   );
   on('2026-05-02');
   endColony('H7', 'sold', 'Madder, wintered, to the keeper in the next valley.');
   penTo('Pell Brackwater');
-  springRound('Marl Pit', { notes: { P2: 'Sable on nine frames of bees, with nothing fed.' } });
+  springRound('Marl Pit', { notes: { P2: 'Sable: nothing fed, and the first drones about.' } });
   penTo('Wenna Oldfallow');
   on('2026-05-03');
   drones('Sallow Bank', {
@@ -70,7 +61,8 @@ function spring({
   wash('Sallow Bank');
 }
 
-function may({ on, wash, split, summerRound, look, note }: Telling): void {
+function may(tell: Telling): void {
+  const { note, summerRound, wash, on, split, look } = tell;
   on('2026-05-10');
   wash('High Fallow');
   on('2026-05-13');
@@ -106,19 +98,15 @@ function may({ on, wash, split, summerRound, look, note }: Telling): void {
   note('Lupins late, lime trees early.', { yard: 'High Fallow' });
 }
 
-function northerInThreeParts({ on, split, look, move }: Telling): void {
+function northerInThreeParts(tell: Telling): void {
+  const { on, split, look, move } = tell;
   on('2026-05-25');
   move(['H2'], 'High Fallow', { underRoofWith: 'H12', entrance: 'S' });
   on('2026-05-26');
   split(
     'S5',
     [
-      part(
-        'S31',
-        oldQueen,
-        { emergingBrood: 1, stores: 1, shakenBees: 1 },
-        { stand: 'by the plum tree', entrance: 'E' },
-      ),
+      part('S31', oldQueen, WITHOUT_EGGS, { stand: 'by the plum tree', entrance: 'E' }),
       part('S5', raises('[queen of S5]')),
       part(
         'S32',
@@ -139,7 +127,7 @@ function northerInThreeParts({ on, split, look, move }: Telling): void {
 }
 
 function june(tell: Telling): void {
-  const { on, look, lose, cellsGiven, graft, correct, penTo, cellsFound, summerRound, note } = tell;
+  const { note, summerRound, on, look, lose, cellsGiven, cellsFound, graft, correct, penTo } = tell;
   on('2026-06-02');
   look('S8', { eggs: false, queenSeen: 'not-seen', openCells: 0, cappedCells: 0 });
   lose('Rill', 'not-found', 'Nothing laid for two weeks and no cell. I must have crushed her in May.');
@@ -181,7 +169,10 @@ function june(tell: Telling): void {
   on('2026-06-08');
   correct(grafted, { accepted: 9 });
   on('2026-06-11');
-  summerRound('Sallow Bank', { notes: { S19: 'Gentle in a thunderstorm.' } });
+  summerRound('Sallow Bank', {
+    seen: { S19: { gentle: 4 } },
+    notes: { S19: 'Gentle with a thunderstorm coming up.' },
+  });
   note(
     'S5, S32 and S8 stay shut: they hatch or fly this week. H11 on Saturday: eggs by then, or it gets a frame of them.',
     { yard: 'Sallow Bank' },

@@ -15,6 +15,7 @@ import {
   yardCalled,
 } from '../story.ts';
 import { type PlaceTold, placeOf } from './places.ts';
+import { WITH_EGGS } from './usual.ts';
 
 /** Splits, cells, eggs and grafts. Each says whose eggs the queens come from. */
 
@@ -77,6 +78,18 @@ export function split(story: Story, source: string, parts: readonly PartTold[], 
     parts: told,
     ...(remark ? { remark } : {}),
   });
+}
+
+/** The usual way: one nucleus taken off with eggs to raise from, the old queen staying where she is. */
+export function splitOff(
+  story: Story,
+  source: string,
+  box: string,
+  queen: PartQueenTold,
+  frames: FrameCounts = WITH_EGGS,
+  remark?: string,
+): void {
+  split(story, source, [part(source, oldQueen), part(box, queen, frames)], remark);
 }
 
 function startPart(story: Story, source: Hive, label: string, place: PlaceTold | undefined): Said {

@@ -7,6 +7,7 @@ import * as queens from './queens.ts';
 
 export { noQueen, oldQueen, part, raises } from './increase.ts';
 export { above } from './mites.ts';
+export { FORMIC, OXALIC, THYMOL, WITH_EGGS, WITHOUT_EGGS } from './usual.ts';
 
 type Bound<Verbs> = {
   readonly [Name in keyof Verbs as Verbs[Name] extends (story: Story, ...rest: never[]) => unknown
@@ -24,11 +25,11 @@ function bind<Verbs extends Record<string, unknown>>(verbs: Verbs, story: Story)
 }
 
 const VERBS = { ...places, ...queens, ...looks, ...mites };
-const { split, cellsGiven, eggsGiven, graft, framesMoved } = increase;
+const { split, splitOff, cellsGiven, eggsGiven, graft, framesMoved } = increase;
 
 /** Everything that the scripts can say, bound to one story. */
 export function tellingOf(story: Story) {
-  const verbs = bind({ ...VERBS, split, cellsGiven, eggsGiven, graft, framesMoved }, story);
+  const verbs = bind({ ...VERBS, split, splitOff, cellsGiven, eggsGiven, graft, framesMoved }, story);
   return {
     ...verbs,
     on: story.book.on,

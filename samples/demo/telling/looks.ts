@@ -31,7 +31,7 @@ const clamp = (value: number, low: number, high: number) => Math.min(high, Math.
 
 /** A protocol score: 1 to 4 in half points, `middle` being the common run of bees. */
 function score(story: Story, middle: number, quality: number, spread: number): number {
-  return clamp(half(middle + 0.42 * quality + spread * story.random.normal()), 1, 4);
+  return clamp(half(middle + 0.7 * quality + spread * story.random.normal()), 1, 4);
 }
 
 function queenSeen(story: Story, hive: Hive): Seen['queenSeen'] {
@@ -54,11 +54,12 @@ function round(
     const bees = shown(hive, story.queens, story.book.today());
     const frames = framesOfBees(hive, story.book.today(), bees.buildUp);
     const noted = options.notes?.[hive.label];
+    const inspection = { ...seen(hive, bees, frames), ...options.seen?.[hive.label] };
+    if (inspection.occasion === 'autumn') hive.autumnFrames = inspection.framesOfBees;
     story.book.write({
       kind: 'inspection',
       colony: hive.id,
-      ...seen(hive, bees, frames),
-      ...options.seen?.[hive.label],
+      ...inspection,
       ...(noted ? { note: noted } : {}),
     });
   }
@@ -91,7 +92,7 @@ export function summerRound(story: Story, yard: string, options: RoundOptions = 
     eggs: true,
     gentle: score(story, 3.05 + weather, bees.gentle, 0.35),
     calm: score(story, 3 + weather, bees.calm, 0.35),
-    ...(swarmy ? { swarmTendency: Math.max(2, score(story, 3.8, 1.1 * bees.staying, 0.45)) } : {}),
+    ...(swarmy ? { swarmTendency: Math.max(2, score(story, 3.55, bees.staying, 0.4)) } : {}),
     framesOfBees: half(frames * (1 + 0.05 * story.random.normal())),
     framesOfBrood: half(frames * (0.5 + 0.06 * story.random.normal())),
   }));
@@ -99,16 +100,13 @@ export function summerRound(story: Story, yard: string, options: RoundOptions = 
 
 /** What goes into winter. */
 export function autumnRound(story: Story, yard: string, options: RoundOptions = {}): void {
-  round(story, yard, options, (hive, _bees, frames) => {
-    hive.autumnFrames = half(frames * (1 + 0.05 * story.random.normal()));
-    return {
-      occasion: 'autumn',
-      queenSeen: queenSeen(story, hive),
-      framesOfBees: hive.autumnFrames,
-      framesOfBrood: half(frames * 0.15 * story.random.uniform()),
-      framesOfStores: half(clamp(frames * 0.75 + 0.7 * story.random.normal(), 2.5, 9)),
-    };
-  });
+  round(story, yard, options, (hive, _bees, frames) => ({
+    occasion: 'autumn',
+    queenSeen: queenSeen(story, hive),
+    framesOfBees: half(frames * (1 + 0.05 * story.random.normal())),
+    framesOfBrood: half(frames * 0.15 * story.random.uniform()),
+    framesOfStores: half(clamp(frames * 0.75 + 0.7 * story.random.normal(), 2.5, 9)),
+  }));
 }
 
 /** Most mites die on the old bees between the last brood of autumn and the first of spring. */
@@ -136,7 +134,7 @@ export function winterWalk(story: Story, yard: string, lost: Readonly<Record<str
     const bees = shown(hive, story.queens, story.book.today());
     mitesOn(hive, bees.mites, story.book.today());
     treatMites(hive, MITES_LEFT_BY_WINTER * Math.exp(0.4 * story.random.normal()));
-    const kept = clamp(0.66 + season + 0.08 * bees.hardy + 0.08 * story.random.normal(), 0.3, 0.97);
+    const kept = clamp(0.66 + season + 0.1 * bees.hardy + 0.08 * story.random.normal(), 0.3, 0.97);
     const spring = Math.max(2, half((autumn.autumnFramesOfBees ?? 8) * kept));
     hive.size = clamp(spring / 6.2, 0.3, 1.05);
     hive.sizeDay = Date.parse(`${story.book.today()}T00:00:00Z`) / 86_400_000;
@@ -149,7 +147,7 @@ export function pinTest(story: Story, labels: readonly string[], hours: number):
   for (const label of labels) {
     const hive = hiveCalled(story, label);
     const { hygiene } = shown(hive, story.queens, story.book.today());
-    const left = 1 / (1 + Math.exp(0.9 * hygiene + 0.25 * story.random.normal()));
+    const left = 1 / (1 + Math.exp(1.3 * hygiene + 0.25 * story.random.normal()));
     const notCleared = story.random.binomial(50, left);
     story.book.write({ kind: 'hygienic-test', colony: hive.id, method: 'pin', cells: 50, notCleared, hours });
   }
@@ -163,7 +161,7 @@ export function harvest(
   for (const hive of hivesAt(story, yard)) {
     if (!hive.head || hive.size < 0.75 || options.skip?.includes(hive.label)) continue;
     const bees = shown(hive, story.queens, story.book.today());
-    const kilograms = half(options.kilograms * hive.size + 2.6 * bees.honey + 2.5 * story.random.normal());
+    const kilograms = half(options.kilograms * hive.size + 4 * bees.honey + 2.5 * story.random.normal());
     if (kilograms > 1) story.book.write({ kind: 'harvest', colony: hive.id, kilograms });
   }
 }
