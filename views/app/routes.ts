@@ -51,6 +51,12 @@ export function go(href: string): void {
   window.location.hash = href;
 }
 
+/** Opens an address in the place of the one that is open: the way back leads past it. */
+export function goInstead(href: string): void {
+  window.history.replaceState(window.history.state, '', href);
+  window.dispatchEvent(new HashChangeEvent('hashchange'));
+}
+
 function query(parts: Readonly<Record<string, string | undefined>>): string {
   const known = Object.entries(parts).filter((part): part is [string, string] => part[1] !== undefined);
   return known.length === 0 ? '' : `?${new URLSearchParams(known).toString()}`;
