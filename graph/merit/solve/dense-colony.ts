@@ -22,7 +22,7 @@ import {
 } from '../dense.ts';
 import { type AbsorbedRecords, absorbRecords } from './absorbed-records.ts';
 import type { ColonyEffects, ColonyRecords, ColonyVariances } from './colony-model.ts';
-import { type UnitColumns, unitCovariance } from './unit-columns.ts';
+import { type UnitColumns, unitCovariance, unitKernels } from './unit-columns.ts';
 
 export interface DenseSystem {
   readonly columns: UnitColumns;
@@ -47,8 +47,7 @@ export function denseSystem(
   variances: ColonyVariances,
 ): DenseSystem {
   const units = columns.unitQueen.length;
-  const root = unitCovariance(pedigree, columns, variances);
-  for (let i = 0; i < units; i++) root[i * units + i]! += variances.permanent;
+  const root = unitCovariance(unitKernels(pedigree, columns), variances);
   semiDefiniteInPlace(root, units);
   const absorbed = absorbRecords(records, unitOf, units, variances.residual);
   const informationRoot = product(absorbed.information, root, units);
@@ -64,7 +63,7 @@ export function denseSystem(
 }
 
 /** I + L' (M L), lower triangle filled. */
-function onePlusSquare(root: Float64Array, informationRoot: Float64Array, n: number): Float64Array {
+export function onePlusSquare(root: Float64Array, informationRoot: Float64Array, n: number): Float64Array {
   const out = new Float64Array(n * n);
   for (let k = 0; k < n; k++) {
     for (let i = 0; i <= k; i++) {

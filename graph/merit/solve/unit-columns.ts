@@ -4,6 +4,7 @@
  *   for unit i headed by Q:  workers[i] = A (e_Q + e_mates)/2,   own[i] = A e_Q        over all nodes
  *   Cov(u_w(x), s_i) = w workers[i][x] + wq own[i][x]                 s_i = u_w(worker group) + u_q(Q)
  *   Cov(u_q(x), s_i) = wq workers[i][x] + q own[i][x]
+ *   Cov(s_i, s_j) = w Ww + wq (Wq + qW) + q Qq,   the three kernels below
  *
  * Source: Colleau 2002, Genet. Sel. Evol. 34:409 (columns of A by two sweeps; from memory).
  * Cost: two pairs of sweeps a unit, 2 * units * nodes numbers held: for tens to a few hundred units only.
@@ -53,28 +54,52 @@ export function pickColumns(columns: UnitColumns, queens: Int32Array): UnitColum
   return { unitQueen: queens, workers, own, nodes };
 }
 
-/** Covariance matrix of the units' predictors, without permanent noise: row-major, symmetric. */
-export function unitCovariance(
+/** What multiplies each variance in the covariance of the units' predictors; row-major, symmetric. */
+export interface UnitKernels {
+  /** Times the worker variance: relationship of the worker groups. */
+  readonly workers: Float64Array;
+  /** Times the covariance: worker group of one with queen of the other, both ways. */
+  readonly across: Float64Array;
+  /** Times the queen variance: relationship of the queens. */
+  readonly own: Float64Array;
+}
+
+export function unitKernels(
   pedigree: Pedigree,
-  columns: UnitColumns,
-  variances: ColonyVariances,
-): Float64Array {
-  const { unitQueen, workers, own, nodes } = columns;
-  const { worker, queen, covariance } = variances;
+  { unitQueen, workers, own, nodes }: UnitColumns,
+): UnitKernels {
   const count = unitQueen.length;
-  const matrix = new Float64Array(count * count);
+  const kernels = {
+    workers: new Float64Array(count * count),
+    across: new Float64Array(count * count),
+    own: new Float64Array(count * count),
+  };
+  const queenNode = unitQueen.map((q) => pedigree.queenNode[q]!);
+  const matesNode = unitQueen.map((q) => pedigree.matesNode[q]!);
+  const set = (kernel: Float64Array, i: number, j: number, value: number) => {
+    kernel[i * count + j] = value;
+    kernel[j * count + i] = value;
+  };
   for (let i = 0; i < count; i++) {
     const base = i * nodes;
     for (let j = 0; j <= i; j++) {
-      const atQueen = base + pedigree.queenNode[unitQueen[j]!]!;
-      const atMates = base + pedigree.matesNode[unitQueen[j]!]!;
-      const workersToWorkers = (workers[atQueen]! + workers[atMates]!) / 2;
-      const queenToWorkers = (own[atQueen]! + own[atMates]!) / 2;
-      const value =
-        worker * workersToWorkers + covariance * (queenToWorkers + workers[atQueen]!) + queen * own[atQueen]!;
-      matrix[i * count + j] = value;
-      matrix[j * count + i] = value;
+      const atQueen = base + queenNode[j]!;
+      const atMates = base + matesNode[j]!;
+      set(kernels.workers, i, j, (workers[atQueen]! + workers[atMates]!) / 2);
+      set(kernels.across, i, j, workers[atQueen]! + (own[atQueen]! + own[atMates]!) / 2);
+      set(kernels.own, i, j, own[atQueen]!);
     }
   }
+  return kernels;
+}
+
+/** Covariance matrix of the units, permanent noise included: w workers + wq across + q own + permanent I. */
+export function unitCovariance(kernels: UnitKernels, variances: ColonyVariances): Float64Array {
+  const { worker, queen, covariance, permanent } = variances;
+  const count = Math.round(Math.sqrt(kernels.own.length));
+  const matrix = kernels.own.map(
+    (value, k) => queen * value + worker * kernels.workers[k]! + covariance * kernels.across[k]!,
+  );
+  for (let i = 0; i < count; i++) matrix[i * count + i]! += permanent;
   return matrix;
 }

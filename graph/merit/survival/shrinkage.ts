@@ -86,30 +86,45 @@ export function empiricalPrior(
   groups: readonly Tally[],
   options: Partial<EmpiricalPriorOptions> = {},
 ): EmpiricalPrior {
-  const { fallbackStrength, logSpread, fewestGroups } = { ...EMPIRICAL_PRIOR_DEFAULTS, ...options };
-  const filled = groups.filter(({ started }) => started > 0);
-  const started = filled.reduce((sum, group) => sum + group.started, 0);
-  const survived = filled.reduce((sum, group) => sum + group.survived, 0);
+  const started = groups.reduce((sum, group) => sum + group.started, 0);
+  const survived = groups.reduce((sum, group) => sum + group.survived, 0);
   // One half of each outcome keeps the mean off 0 and 1, where a beta prior does not exist.
   const mean = (survived + 0.5) / (started + 1);
-  const prior = (strength: number) => ({ a: mean * strength, b: (1 - mean) * strength });
-  if (filled.length < fewestGroups) return { ...prior(fallbackStrength), strengthFrom: 'fallback' };
-  const score = (logStrength: number) => {
-    const off = (logStrength - Math.log(fallbackStrength)) / logSpread;
-    return marginalLogLikelihood(filled, prior(Math.exp(logStrength))) - 0.5 * off * off;
-  };
-  const middle = Math.log(fallbackStrength);
-  const best = highestPoint(score, middle - 4 * logSpread, middle + 4 * logSpread);
-  return { ...prior(Math.exp(best)), strengthFrom: 'groups' };
+  const { strength, strengthFrom } = priorStrength(
+    groups.map((group) => ({ ...group, mean })),
+    options,
+  );
+  return { a: mean * strength, b: (1 - mean) * strength, strengthFrom };
 }
 
-/** Log chance of the groups' outcomes (less constants) when each group's own share is drawn from the prior. */
+/** How many trials a prior is worth, from groups that each have an expected share (`mean`, 0..1) of their own. */
+export function priorStrength(
+  groups: readonly (Tally & { readonly mean: number })[],
+  options: Partial<EmpiricalPriorOptions> = {},
+): { readonly strength: number; readonly strengthFrom: EmpiricalPrior['strengthFrom'] } {
+  const { fallbackStrength, logSpread, fewestGroups } = { ...EMPIRICAL_PRIOR_DEFAULTS, ...options };
+  const filled = groups.filter(({ started }) => started > 0);
+  if (filled.length < fewestGroups) return { strength: fallbackStrength, strengthFrom: 'fallback' };
+  const middle = Math.log(fallbackStrength);
+  const height = (logStrength: number) => {
+    const strength = Math.exp(logStrength);
+    const off = (logStrength - middle) / logSpread;
+    return filled.reduce((sum, group) => sum + logChance(group, group.mean, strength), -0.5 * off * off);
+  };
+  const best = highestPoint(height, middle - 4 * logSpread, middle + 4 * logSpread);
+  return { strength: Math.exp(best), strengthFrom: 'groups' };
+}
+
+/** Log chance of a group's outcome (less a constant) when its share is drawn from the prior around `mean`. */
+function logChance({ survived, started }: Tally, mean: number, strength: number): number {
+  const a = mean * strength;
+  const b = (1 - mean) * strength;
+  return logBeta(a + survived, b + started - survived) - logBeta(a, b);
+}
+
+/** Log chance of all groups' outcomes (less constants) under one prior. */
 export function marginalLogLikelihood(groups: readonly Tally[], { a, b }: BetaPrior): number {
-  const before = logBeta(a, b);
-  return groups.reduce(
-    (sum, { survived, started }) => sum + logBeta(a + survived, b + started - survived) - before,
-    0,
-  );
+  return groups.reduce((sum, group) => sum + logChance(group, a / (a + b), a + b), 0);
 }
 
 /** Golden-section search for the top of a one-peaked function, to 1e-6 of the argument. */

@@ -1,0 +1,241 @@
+/**
+ * From observations to the records of one trait: attributed to the queen whose workers made them, one figure a record,
+ * and everything that cannot count set aside with its reason. Nothing is dropped in silence.
+ *
+ *   comparison group = yard x season (x what the trait says must be alike: method, hours)
+ *   season traits: one record a queen's colony and season;  pair traits: first against last far enough apart
+ *
+ * Source: the protocols named in each trait; a record belongs to the queen whose workers made it, about 40 days after
+ * she began to lay: Buchler et al. 2013, J. Apic. Res. 52(1), section 3.1.4 (read).
+ * Cost: O(observations log observations). Unknowns: no queen, yard or day where one is needed sets aside.
+ */
+import type { TraitObservation } from './observations.ts';
+import type { MeritRecord } from './solve/pack-records.ts';
+import {
+  type Figure,
+  isReason,
+  type Reason,
+  type SetAsideCode,
+  type Trait,
+  type TraitId,
+} from './traits/trait.ts';
+
+export interface TraitRecord extends MeritRecord {
+  readonly trait: TraitId;
+  readonly colony: string;
+  readonly yard: string;
+  readonly season: number;
+  /** Last day it rests on. */
+  readonly day: number;
+  /** Observations it was made of. */
+  readonly observations: readonly string[];
+  /** True when it rests on fewer evaluations than the protocol asks for: it counts, but weighs less. */
+  readonly belowProtocol: boolean;
+}
+
+export interface SetAside {
+  readonly trait: TraitId;
+  readonly code: SetAsideCode;
+  readonly sentence: string;
+  readonly observations: readonly string[];
+  readonly colony: string;
+  readonly day: number;
+  readonly season: number;
+  /** The queen it would have been of, where she is known. */
+  readonly queen?: string;
+}
+
+/** How far a comparison group can tell queens apart. */
+export interface GroupSummary {
+  readonly group: string;
+  readonly yard: string;
+  readonly season: number;
+  readonly records: number;
+  readonly queens: number;
+  /** True for fewer queens than `SMALL_GROUP`: differences inside it are mostly luck. */
+  readonly small: boolean;
+}
+
+/** Queens in a group below which it is called small (common practice, no source). */
+export const SMALL_GROUP = 5;
+
+export interface CollectedRecords {
+  readonly records: readonly TraitRecord[];
+  readonly setAside: readonly SetAside[];
+  readonly groups: readonly GroupSummary[];
+}
+
+export interface CollectOptions {
+  /** Why records of this queen cannot be used; absent or `undefined`: they can. */
+  readonly refuses?: (queen: string) => Reason | undefined;
+}
+
+/** An observation that speaks of the trait, with the queen and the yard it counts for. */
+interface Attributed<Content> {
+  readonly observation: TraitObservation;
+  readonly queen: string;
+  readonly yard: string;
+  readonly group: string;
+  readonly content: Content;
+}
+
+const WORKERS_SENTENCES = {
+  'changing-over':
+    "The workers were still partly the previous queen's daughters (until about 40 days after the new one began to lay).",
+  'nobody-known': 'Nobody knows whose daughters the workers were.',
+  'day-not-exact': 'The day is not known exactly enough to say whose daughters the workers were.',
+} as const;
+
+function why(trait: Trait, observation: TraitObservation): Reason | undefined {
+  if (observation.yard === undefined) {
+    return {
+      setAside: 'yard-unknown',
+      sentence: 'Nobody knows at which yard it stood, so there is nothing to compare.',
+    };
+  }
+  if (trait.needsDay && !observation.dayExact) {
+    return {
+      setAside: 'day-not-exact',
+      sentence: 'Only the month or the year is known; this trait needs the day.',
+    };
+  }
+  if (observation.workers.known) return undefined;
+  const { because } = observation.workers;
+  return { setAside: because, sentence: WORKERS_SENTENCES[because] };
+}
+
+/** What the trait takes from an observation; `undefined` when it does not speak of the trait. */
+function contentOf(trait: Trait, observation: TraitObservation): Figure | number | true | Reason | undefined {
+  if (trait.shape === 'each') return trait.figure(observation);
+  if (trait.shape === 'season') return trait.score(observation);
+  const usable = trait.usable(observation);
+  return usable === false ? undefined : usable;
+}
+
+/** The records of one trait and all that was set aside, in the order of days; groups by yard and season. */
+export function collectRecords(
+  trait: Trait,
+  observations: readonly TraitObservation[],
+  options: CollectOptions = {},
+): CollectedRecords {
+  const setAside: SetAside[] = [];
+  const attributed: Attributed<Figure | number | true>[] = [];
+  for (const observation of [...observations].sort((a, b) => a.day - b.day || (a.id < b.id ? -1 : 1))) {
+    const content = contentOf(trait, observation);
+    if (content === undefined) continue;
+    const queen = observation.workers.known ? observation.workers.queen : undefined;
+    const reason = isReason(content)
+      ? content
+      : (why(trait, observation) ?? (queen === undefined ? undefined : options.refuses?.(queen)));
+    if (reason) setAside.push(asideOf(trait, [observation], reason, queen));
+    else if (!isReason(content) && queen !== undefined) {
+      const yard = observation.yard!;
+      const alike = trait.alike?.(observation);
+      const group = `${yard} / ${observation.season}${alike ? ` / ${alike}` : ''}`;
+      attributed.push({ observation, queen, yard, group, content });
+    }
+  }
+  const made = makeRecords(trait, attributed, setAside);
+  const { kept, groups } = comparable(trait, made, setAside);
+  return { records: kept, setAside, groups };
+}
+
+function asideOf(
+  trait: Trait,
+  observations: readonly TraitObservation[],
+  { setAside: code, sentence }: Reason,
+  queen: string | undefined,
+): SetAside {
+  const { colony, day, season } = observations.at(-1)!;
+  const ids = observations.map(({ id }) => id);
+  return {
+    trait: trait.id,
+    code,
+    sentence,
+    observations: ids,
+    colony,
+    day,
+    season,
+    ...(queen ? { queen } : {}),
+  };
+}
+
+type AnyAttributed = Attributed<Figure | number | true>;
+
+function record(
+  trait: Trait,
+  parts: readonly AnyAttributed[],
+  figure: Figure,
+  belowProtocol = false,
+): TraitRecord {
+  const { queen, group, yard, observation } = parts.at(-1)!;
+  const { colony, season, day } = observation;
+  const observations = parts.map((part) => part.observation.id);
+  return { ...figure, trait: trait.id, queen, group, colony, yard, season, day, observations, belowProtocol };
+}
+
+function makeRecords(
+  trait: Trait,
+  attributed: readonly AnyAttributed[],
+  setAside: SetAside[],
+): TraitRecord[] {
+  if (trait.shape === 'each') return attributed.map((part) => record(trait, [part], part.content as Figure));
+  const seasons = new Map<string, AnyAttributed[]>();
+  for (const part of attributed) {
+    const key = `${part.queen} / ${part.observation.colony} / ${part.group}`;
+    const known = seasons.get(key);
+    if (known) known.push(part);
+    else seasons.set(key, [part]);
+  }
+  return [...seasons.values()].flatMap((parts) => {
+    if (trait.shape === 'season') {
+      const figure = trait.combine(parts.map(({ content }) => content as number));
+      return [record(trait, parts, figure, parts.length < trait.protocolEvaluations)];
+    }
+    const [least, most] = trait.daysApart;
+    const first = parts[0]!;
+    const days = (part: AnyAttributed) => part.observation.day - first.observation.day;
+    const last = parts.findLast((part) => days(part) >= least && days(part) <= most);
+    const figure = last && trait.join(first.observation, last.observation, days(last));
+    if (!last || figure === undefined) return [];
+    if (!isReason(figure)) return [record(trait, [first, last], figure)];
+    setAside.push(asideOf(trait, [first.observation, last.observation], figure, first.queen));
+    return [];
+  });
+}
+
+/** Leaves out records that nothing can be compared with, and tells how large each group is. */
+function comparable(trait: Trait, records: readonly TraitRecord[], setAside: SetAside[]) {
+  const members = new Map<string, TraitRecord[]>();
+  for (const one of records) {
+    const known = members.get(one.group);
+    if (known) known.push(one);
+    else members.set(one.group, [one]);
+  }
+  const kept: TraitRecord[] = [];
+  const groups: GroupSummary[] = [];
+  for (const [group, inGroup] of members) {
+    const queens = new Set(inGroup.map(({ queen }) => queen)).size;
+    const { yard, season } = inGroup[0]!;
+    if (queens > 1) {
+      kept.push(...inGroup);
+      groups.push({ group, yard, season, records: inGroup.length, queens, small: queens < SMALL_GROUP });
+      continue;
+    }
+    for (const { observations, colony, day, queen } of inGroup) {
+      const sentence =
+        'No other queen has this figure at her yard in that season: there is nobody to compare her with.';
+      setAside.push({
+        trait: trait.id,
+        code: 'group-of-one',
+        sentence,
+        observations,
+        colony,
+        day,
+        season,
+        queen,
+      });
+    }
+  }
+  return { kept, groups };
+}
