@@ -98,39 +98,28 @@ function traceBack({ parentStart, parent, coefficient }: Pedigree, x: Float64Arr
 export function kinshipBlock(pedigree: Pedigree, nodes: ArrayLike<number>): Float64Array {
   const targets = Int32Array.from(nodes);
   const block = new Float64Array(targets.length * targets.length);
-  kinshipColumns(pedigree, targets, (column, values) => block.set(values, column * targets.length));
+  let place = 0;
+  for (const kinships of kinshipColumns(pedigree, targets)) block.set(kinships, place++ * targets.length);
   return block;
 }
 
 /**
- * Kinships of each target node with all targets, one after the other, without holding them all: `take` gets the
- * place of the target and its kinships, aligned to `targets`, in an array that is used again.
+ * Kinships of each target node with all targets, one target after the other in the order given, without holding
+ * them all. The array yielded is used again for the next.
  */
-export function kinshipColumns(
-  pedigree: Pedigree,
-  targets: Int32Array,
-  take: (place: number, kinships: Float64Array) => void,
-): void {
-  const { rows, placeOf } = compactRows(
-    {
-      count: pedigree.size,
-      start: pedigree.parentStart,
-      parent: pedigree.parent,
-      coefficient: pedigree.coefficient,
-      mendelian: pedigree.mendelian,
-    },
-    targets,
-  );
+export function* kinshipColumns(pedigree: Pedigree, targets: Int32Array): Generator<Float64Array> {
+  const { size: count, parentStart: start, parent, coefficient, mendelian } = pedigree;
+  const { rows, placeOf } = compactRows({ count, start, parent, coefficient, mendelian }, targets);
   const block = new Float64Array(rows.count * COLUMNS);
-  const values = new Float64Array(targets.length);
+  const kinships = new Float64Array(targets.length);
   for (let first = 0; first < targets.length; first += COLUMNS) {
     const width = Math.min(COLUMNS, targets.length - first);
     block.fill(0);
     for (let b = 0; b < width; b++) block[placeOf[targets[first + b]!]! * COLUMNS + b] = 0.5;
     sweepBlock(rows, block, rows.count);
     for (let b = 0; b < width; b++) {
-      for (let k = 0; k < targets.length; k++) values[k] = block[placeOf[targets[k]!]! * COLUMNS + b]!;
-      take(first + b, values);
+      for (let k = 0; k < targets.length; k++) kinships[k] = block[placeOf[targets[k]!]! * COLUMNS + b]!;
+      yield kinships;
     }
   }
 }

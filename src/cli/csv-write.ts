@@ -1,0 +1,42 @@
+/** Writes comma-separated text (RFC 4180), in pieces of a size that suits a pipe or a file. */
+import type { Output } from './command.ts';
+
+const PIECE = 1 << 16;
+const DIGITS = 12;
+const NEEDS_QUOTES = /[",\r\n]|^\s|\s$/;
+
+/** A field, quoted where it must be. */
+export function csvField(text: string): string {
+  return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** A number to 12 significant digits, without idle zeros; empty where it is unknown. */
+export function csvNumber(value: number | undefined): string {
+  if (value === undefined) return '';
+  const text = String(value);
+  return text.length <= DIGITS ? text : String(Number(value.toPrecision(DIGITS)));
+}
+
+export interface CsvWriter {
+  /** One line, fields already written by `csvField` or `csvNumber`; may wait for a full pipe. */
+  readonly line: (text: string) => Promise<void> | undefined;
+  readonly close: () => Promise<void>;
+}
+
+export function csvWriter(output: Output, columns: readonly string[]): CsvWriter {
+  let piece = `${columns.join(',')}\n`;
+  return {
+    line(text) {
+      piece += text;
+      piece += '\n';
+      if (piece.length < PIECE) return undefined;
+      const full = piece;
+      piece = '';
+      return output.write(full);
+    },
+    async close() {
+      if (piece) await output.write(piece);
+      await output.close();
+    },
+  };
+}

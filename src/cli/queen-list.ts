@@ -1,0 +1,19 @@
+/** An option whose value is `all`, or queens with commas between. */
+import type { Pedigree } from '../../graph/kinship/pedigree.ts';
+
+export type QueenList =
+  | { readonly ok: true; readonly queens: Int32Array }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+export function readQueenList(pedigree: Pedigree, option: string, text: string): QueenList {
+  if (text === 'all') return { ok: true, queens: Int32Array.from(pedigree.queenIds.keys()) };
+  const problems: string[] = [];
+  const queens = new Set<number>();
+  for (const id of text.split(',').map((part) => part.trim())) {
+    const queen = pedigree.queenIndex.get(id);
+    if (queen === undefined) problems.push(`--${option}: '${id}' is no queen of the pedigree.`);
+    else if (queens.has(queen)) problems.push(`--${option}: '${id}' stands twice.`);
+    else queens.add(queen);
+  }
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, queens: Int32Array.from(queens) };
+}

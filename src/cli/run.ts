@@ -1,0 +1,57 @@
+/** Runs one line of the command line and says how it ended. */
+import { parseArguments } from './arguments.ts';
+import type { Arguments, Command, Outcome, World } from './command.ts';
+import { COMMANDS } from './commands.ts';
+import { helpOf, helpOfAll } from './help.ts';
+
+export const EXIT = { done: 0, refused: 2 } as const;
+
+/** Problems told one by one; beyond, only their number. */
+const PROBLEMS_TOLD = 20;
+
+export async function runCommandLine(words: readonly string[], world: World): Promise<number> {
+  const [name, ...rest] = words;
+  const asksForHelp = words.includes('--help') || words.includes('-h') || name === 'help';
+  const load = name === undefined ? undefined : COMMANDS[name === 'help' ? (rest[0] ?? '') : name];
+  if (!load) {
+    const isRefused = !asksForHelp || (name !== undefined && !['help', '--help', '-h'].includes(name));
+    if (name !== undefined && isRefused)
+      return refuse(world, [`'${name}' is no command. See 'damline --help'.`]);
+    const all = await Promise.all(Object.values(COMMANDS).map((command) => command()));
+    return say(world, helpOfAll(all), isRefused);
+  }
+  const command = await load();
+  if (asksForHelp) return say(world, helpOf(command), false);
+  const parsed = parseArguments(command, rest);
+  if (!parsed.ok) return refuse(world, parsed.problems);
+  const outcome = await attempt(command, parsed.given, world);
+  return outcome.ok ? EXIT.done : refuse(world, outcome.problems);
+}
+
+/** What the machine refuses, a full disk or a folder that is not there, is told like any other problem. */
+async function attempt(command: Command, given: Arguments, world: World): Promise<Outcome> {
+  try {
+    return await command.run(given, world);
+  } catch (error) {
+    if (!(error instanceof Error && 'syscall' in error)) throw error;
+    return { ok: false, problems: [`The result cannot be written: ${error.message}.`] };
+  }
+}
+
+async function say(world: World, text: string, isRefused: boolean): Promise<number> {
+  if (isRefused) {
+    world.writeError(text);
+    return EXIT.refused;
+  }
+  const out = world.openOutput(undefined);
+  await out.write(text);
+  await out.close();
+  return EXIT.done;
+}
+
+function refuse(world: World, problems: readonly string[]): number {
+  const told = problems.slice(0, PROBLEMS_TOLD);
+  if (problems.length > told.length) told.push(`and ${problems.length - told.length} more like these.`);
+  world.writeError(`${told.join('\n')}\n`);
+  return EXIT.refused;
+}
