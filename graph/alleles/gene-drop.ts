@@ -43,47 +43,49 @@ export function geneDrop(
   const { kind, parentStart, parent } = pedigree;
   const first = new Int32Array(pedigree.size);
   const second = new Int32Array(pedigree.size);
-  const met = dronesMet(plan, random, (node) => gamete(node));
-  let fresh = FIRST_FRESH;
-
-  const fromBackground = (node: number): number => {
-    const cumulative = plan.cumulative.get(node)!;
-    return cumulative.length === 0 ? fresh++ : drawn(cumulative, random.uniform());
-  };
-  const gamete = (start: number): number => {
-    for (let node = start; ; node = parentByChance(pedigree, node, random)) {
-      const here = kind[node]!;
-      if (here === NodeKind.background) return fromBackground(node);
-      if (here === NodeKind.drone) return first[node]!;
-      if (here === NodeKind.founder || here === NodeKind.queen) {
-        return random.uniform() < 0.5 ? first[node]! : second[node]!;
-      }
-      if (here === NodeKind.mates && plan.effectiveMates[node]! > 0) return met.father(node);
-    }
-  };
-  const dropFounder = (node: number): void => {
-    const background = parent[parentStart[node]!]!;
-    first[node] = fromBackground(background);
-    do second[node] = fromBackground(background);
-    while (options.viable && second[node] === first[node]);
-  };
-  const dropQueen = (node: number): void => {
-    const pair = chosenPair(plan, node, random);
-    do {
-      first[node] = gamete(parent[pair]!);
-      second[node] = gamete(parent[pair + 1]!);
-    } while (options.viable && first[node] === second[node]);
-  };
+  const { gamete, forget } = gameteDrawer(plan, first, second, random);
   const drop = (): void => {
-    met.forget();
-    fresh = FIRST_FRESH;
+    forget();
     for (const node of visits) {
-      if (kind[node] === NodeKind.founder) dropFounder(node);
-      else if (kind[node] === NodeKind.drone) first[node] = gamete(parent[parentStart[node]!]!);
-      else dropQueen(node);
+      const only = parent[parentStart[node]!]!;
+      if (kind[node] === NodeKind.drone) {
+        first[node] = gamete(only);
+        continue;
+      }
+      const pair = kind[node] === NodeKind.queen ? chosenPair(plan, node, random) : -1;
+      do {
+        first[node] = gamete(pair < 0 ? only : parent[pair]!);
+        second[node] = gamete(pair < 0 ? only : parent[pair + 1]!);
+      } while (options.viable && first[node] === second[node]);
     }
   };
   return { first, second, drop, gamete };
+}
+
+/** Draws an allele of a gamete of any node, from the alleles of queens and drones drawn so far. */
+function gameteDrawer(plan: DropPlan, first: Int32Array, second: Int32Array, random: Random) {
+  const { pedigree, cumulative, effectiveMates } = plan;
+  const met = dronesMet(plan, random, (node) => gamete(node));
+  let fresh = FIRST_FRESH;
+  const gamete = (start: number): number => {
+    for (let node = start; ; node = parentByChance(pedigree, node, random)) {
+      const kind = pedigree.kind[node]!;
+      if (kind === NodeKind.background) {
+        const sums = cumulative.get(node)!;
+        return sums.length === 0 ? fresh++ : drawn(sums, random.uniform());
+      }
+      if (kind === NodeKind.drone) return first[node]!;
+      if (kind === NodeKind.founder || kind === NodeKind.queen) {
+        return random.uniform() < 0.5 ? first[node]! : second[node]!;
+      }
+      if (kind === NodeKind.mates && effectiveMates[node]! > 0) return met.father(node);
+    }
+  };
+  const forget = (): void => {
+    met.forget();
+    fresh = FIRST_FRESH;
+  };
+  return { gamete, forget };
 }
 
 /** Alleles that no other gene shares are numbered from here, above those of any finite population. */

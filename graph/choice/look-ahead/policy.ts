@@ -76,50 +76,67 @@ export function nodesNeeded({ founders, seasons, policy }: LookAheadInput): numb
 
 /** Everything in the settings that cannot be played. */
 export function lookAheadProblems(input: LookAheadInput): LookAheadProblem[] {
-  const { policy, background } = input;
-  const problems: LookAheadProblem[] = [];
-  const check = (fits: boolean, field: string, found: number, because: string, remedy: string): void => {
-    if (!fits) problems.push({ field, found: String(found), because, remedy });
+  const { policy, background, founders, seasons, replicates, variance } = input;
+  const counts = [
+    ['colonies', policy.colonies, 1],
+    ['breeders', policy.breeders, 1],
+    ['daughtersEach', policy.daughtersEach, 0],
+    ['mates', policy.mates, 1],
+    ['mostPerLine', policy.mostPerLine ?? 1, 1],
+    ['seasons', seasons, 1],
+    ['replicates', replicates, 1],
+    ['founders', founders.length, 1],
+    ['sexAlleles', background.sexAlleles, 2],
+  ] as const;
+  const shares = [
+    ['success', policy.success],
+    ['requeened', policy.requeened],
+    ['ownDrones', policy.ownDrones],
+    ['winterLoss', policy.winterLoss],
+    ['winterOnMerit', policy.winterOnMerit],
+    ['reliability', policy.reliability],
+    ['background kinship', background.kinship],
+  ] as const;
+  return [
+    ...counts.filter(([, value, least]) => !(Number.isInteger(value) && value >= least)).map(notACount),
+    ...shares.filter(([, value]) => !(value >= 0 && value <= 1)).map(notAShare),
+    ...(variance >= 0 ? [] : [negativeVariance(variance)]),
+    ...(nodesNeeded(input) <= MOST_NODES ? [] : [tooMany(input)]),
+  ];
+}
+
+function notACount([field, value, least]: readonly [string, number, number]): LookAheadProblem {
+  return {
+    field,
+    found: String(value),
+    because: `This is a whole number, ${least} or more.`,
+    remedy: `Enter a whole number from ${least} up.`,
   };
-  const count = (field: string, value: number, least: number): void =>
-    check(
-      Number.isInteger(value) && value >= least,
-      field,
-      value,
-      `This is a whole number, ${least} or more.`,
-      `Enter a whole number from ${least} up.`,
-    );
-  const share = (field: string, value: number): void =>
-    check(
-      value >= 0 && value <= 1,
-      field,
-      value,
-      'This is a share of a whole.',
-      'Enter a share from 0 to 1 (100 %).',
-    );
-  count('colonies', policy.colonies, 1);
-  count('breeders', policy.breeders, 1);
-  count('daughtersEach', policy.daughtersEach, 0);
-  count('mates', policy.mates, 1);
-  count('seasons', input.seasons, 1);
-  count('replicates', input.replicates, 1);
-  count('founders', input.founders.length, 1);
-  count('sexAlleles', background.sexAlleles, 2);
-  if (policy.mostPerLine !== undefined) count('mostPerLine', policy.mostPerLine, 1);
-  share('success', policy.success);
-  share('requeened', policy.requeened);
-  share('ownDrones', policy.ownDrones);
-  share('winterLoss', policy.winterLoss);
-  share('winterOnMerit', policy.winterOnMerit);
-  share('reliability', policy.reliability);
-  share('background kinship', background.kinship);
-  check(input.variance >= 0, 'variance', input.variance, 'A variance is not negative.', 'Enter 0 or more.');
-  check(
-    nodesNeeded(input) <= MOST_NODES,
-    'colonies',
-    policy.colonies,
-    `With ${input.seasons} seasons that is more than ${MOST_NODES} queens and fathers in one history.`,
-    'Look fewer seasons ahead, or at one yard at a time.',
-  );
-  return problems;
+}
+
+function notAShare([field, value]: readonly [string, number]): LookAheadProblem {
+  return {
+    field,
+    found: String(value),
+    because: 'This is a share of a whole.',
+    remedy: 'Enter a share from 0 to 1 (100 %).',
+  };
+}
+
+function negativeVariance(value: number): LookAheadProblem {
+  return {
+    field: 'variance',
+    found: String(value),
+    because: 'A variance is not negative.',
+    remedy: 'Enter 0 or more.',
+  };
+}
+
+function tooMany({ policy, seasons }: LookAheadInput): LookAheadProblem {
+  return {
+    field: 'colonies',
+    found: String(policy.colonies),
+    because: `With ${seasons} seasons that is more than ${MOST_NODES} queens and fathers in one history.`,
+    remedy: 'Look fewer seasons ahead, or at one yard at a time.',
+  };
 }
