@@ -33,6 +33,8 @@ export const routes = {
   choose: () => '#/choose',
   exchange: () => '#/exchange',
   split: (colony: string) => `#/split/${colony}`,
+  /** Frames carried from a colony to others: cells, eggs, brood, stores. */
+  carry: (colony: string) => `#/carry/${colony}`,
   /** Choosing the colony to record at. */
   recordWhere: () => '#/record',
   record: (colony: string, kind?: RecordKind) => `#/record/${colony}${kind ? `/${kind}` : ''}`,

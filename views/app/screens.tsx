@@ -11,6 +11,7 @@ export const SCREENS: readonly { readonly path: string; readonly screen: Compone
   { path: '/choose', screen: lazyScreen(async () => (await import('../choose/index.tsx')).Choose) },
   { path: '/exchange', screen: lazyScreen(async () => (await import('../exchange/index.tsx')).Exchange) },
   { path: '/split/:id', screen: lazyScreen(async () => (await import('../split/index.tsx')).SplitPage) },
+  { path: '/carry/:id', screen: lazyScreen(async () => (await import('../carry/index.tsx')).Carry) },
   {
     path: '/record/:id?/:kind?',
     screen: lazyScreen(async () => (await import('../record/index.tsx')).Record),

@@ -1,0 +1,114 @@
+import { useMemo, useState } from 'preact/hooks';
+import type { PlainDay } from '../../src/journal/day.ts';
+import type { ColonyId } from '../../src/journal/ids.ts';
+import type { Problem } from '../../src/journal/problems.ts';
+import { byLabel, isAlive, labelOn } from '../../src/registry/queries.ts';
+import type { Colony } from '../../src/registry/state.ts';
+import { go, routes } from '../app/routes.ts';
+import { useStore } from '../app/store-context.ts';
+import { Button } from '../parts/Button.tsx';
+import { Contradictions, overruledBy } from '../parts/Contradictions.tsx';
+import { DayInput } from '../parts/DayInput.tsx';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { Notice } from '../parts/Notice.tsx';
+import { PageHeader } from '../parts/PageHeader.tsx';
+import { HandBar } from '../split/HandBar.tsx';
+import { Palette } from '../split/Palette.tsx';
+import type { Hand } from '../split/plan.ts';
+import styles from './Carry.module.css';
+import { changeDelivery, deliver, type Load, loadDrafts, receivers } from './load.ts';
+import { Receiver } from './Receiver.tsx';
+
+/** Frames carried from one colony to others: cells, eggs, brood, stores. */
+export function Carry({ id }: { readonly id?: string }) {
+  const { registry, on } = useStore();
+  const colony = registry.value.colonies.get(id as ColonyId);
+  if (!colony || !isAlive(colony, on.value)) {
+    return (
+      <EmptyState action={{ label: 'To the yards', href: routes.yards() }}>
+        Frames are carried from a living colony. Choose it in its yard.
+      </EmptyState>
+    );
+  }
+  return <CarryBench key={colony.id} from={colony} />;
+}
+
+function CarryBench({ from }: { readonly from: Colony }) {
+  const store = useStore();
+  const registry = store.registry.value;
+  const [load, setLoad] = useState<Load>(() => ({ from: from.id, day: store.on.peek(), to: [] }));
+  const [hand, setHand] = useState<Hand | undefined>();
+  const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const drafts = useMemo(() => loadDrafts(load, registry, overruledBy(reasons)), [load, registry, reasons]);
+  const contradictions = useMemo(() => store.check(drafts), [store, drafts]);
+  const standing = contradictions.some(({ overruled }) => overruled === undefined);
+  const alive = [...registry.colonies.values()].filter((colony) => isAlive(colony, load.day)).sort(byLabel);
+  const inHand = hand?.holds === 'frame' ? hand.kind : undefined;
+  const label = labelOn(from, load.day);
+
+  const save = async () => {
+    const written = await store.write(drafts, `Frames carried from ${label}`);
+    if (written.ok) go(routes.colony(from.id));
+    else setProblems(written.problems);
+  };
+  return (
+    <article class={styles.page}>
+      <PageHeader
+        title={`Carry frames from ${label}`}
+        above={{ label, href: routes.colony(from.id) }}
+        lead="Take a frame, set it down in another box. Cells and eggs stay those of the queen who laid them."
+      />
+      <DayInput
+        label="Day"
+        value={load.day}
+        onChange={(day) =>
+          day.length === 10 && setLoad((now) => ({ ...now, day: day as string as PlainDay }))
+        }
+      />
+      <Palette
+        source={label}
+        hand={hand}
+        onHand={setHand}
+        onDrop={(held, key) =>
+          held.holds === 'frame' && setLoad((now) => deliver(now, key as ColonyId, held.kind, 1, store.newId))
+        }
+      />
+      <div class={styles.receivers}>
+        {receivers(alive, from).map((colony) => (
+          <Receiver
+            key={colony.id}
+            load={load}
+            colony={colony}
+            delivery={load.to.find((each) => each.colony === colony.id)}
+            registry={registry}
+            inHand={inHand}
+            onFrame={(kind, by) => {
+              setLoad((now) => deliver(now, colony.id, kind, by, store.newId));
+              setHand(undefined);
+            }}
+            onChange={(change) => setLoad((now) => changeDelivery(now, colony.id, change))}
+          />
+        ))}
+      </div>
+      <Contradictions
+        contradictions={contradictions}
+        reasons={reasons}
+        onReason={(rule, reason) => setReasons((now) => ({ ...now, [rule]: reason }))}
+      />
+      {problems.map((problem) => (
+        <Notice key={`${problem.where}${problem.field}`} tone="warn" title={problem.because}>
+          {problem.where}. Found: {problem.found}. {problem.remedy}
+        </Notice>
+      ))}
+      <p class={styles.caution}>
+        Frames of brood carry disease with them. Take none from a colony you are not sure of; brood that looks
+        ill is a matter for the bee inspector.
+      </p>
+      <Button look="main" size="hive" wide disabled={load.to.length === 0 || standing} onPress={save}>
+        Write it down
+      </Button>
+      <HandBar hand={hand} onPutBack={() => setHand(undefined)} />
+    </article>
+  );
+}
