@@ -144,3 +144,22 @@ export function sentence(text: string): string {
 export function winterText(winter: number): string {
   return `winter ${winter - 1}/${String(winter).slice(2)}`;
 }
+
+/** Causes of a loss to choose from, in the order in which they are asked. */
+export const LOSS_CHOICES = (
+  [
+    'winter',
+    'starved',
+    'mites',
+    'queenless',
+    'robbed',
+    'disease',
+    'swarmed-out',
+    'damp-or-cold',
+    'animal-or-weather',
+    'sold',
+    'given',
+    'other',
+    'unknown',
+  ] as const
+).map((value) => ({ value, label: sentence(LOSS_CAUSES[value]) }));

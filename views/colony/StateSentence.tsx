@@ -1,0 +1,73 @@
+import { dayNumber, firstDay } from '../../src/journal/day.ts';
+import { headOn, isAlive, tenureOn, wintersHeaded } from '../../src/registry/queries.ts';
+import { ColonyLabel } from '../parts/ColonyLabel.tsx';
+import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
+import { dayInYear, dayText, relativeDay } from '../parts/days.ts';
+import { expectedQueens, type HeadProps } from '../parts/HeadLine.tsx';
+import { QueenName } from '../parts/QueenName.tsx';
+import { COMPASS, count, LOSS_CAUSES, QUEEN_LOSSES } from '../parts/words.ts';
+
+/** How a colony stands on a day: its head and since when, its strength as last seen, its place. */
+export function StateSentence({ colony, registry, on }: HeadProps) {
+  if (!isAlive(colony, on) && colony.ended) {
+    return (
+      <>
+        Ended on {dayText(colony.ended.day)}: {LOSS_CAUSES[colony.ended.cause]}
+        {colony.ended.into && (
+          <>
+            , went into <ColonyLabel colony={colony.ended.into} />
+          </>
+        )}
+        .
+      </>
+    );
+  }
+  const strength = lastStrength(colony, on);
+  const seen = lastInspection(colony, on);
+  const place = placeOf(colony, on);
+  const stands = [
+    place?.stand && `on stand ${place.stand}`,
+    place?.entrance && `entrance to the ${COMPASS[place.entrance]}`,
+  ].filter(Boolean);
+  return (
+    <>
+      <HeadSentence colony={colony} registry={registry} on={on} />
+      {strength && ` ${count(strength.frames, 'frame')} of bees on ${dayInYear(strength.day, on)}.`}
+      {seen ? ` Last opened ${relativeDay(seen.day, on)}.` : ' Not inspected yet.'}
+      {stands.length > 0 && ` Stands ${stands.join(', ')}.`}
+    </>
+  );
+}
+
+function HeadSentence({ colony, registry, on }: HeadProps) {
+  const head = headOn(registry, colony, on);
+  const tenure = tenureOn(colony, on);
+  if (head && tenure) {
+    const winters = wintersHeaded(head, on);
+    return (
+      <>
+        Headed by <QueenName queen={head} /> since {dayInYear(tenure.from, on)}
+        {winters > 0 ? `, through ${count(winters, 'winter')}.` : '.'}
+      </>
+    );
+  }
+  const coming = expectedQueens(colony, registry);
+  if (coming.length > 0)
+    return <>No queen lays here yet; {count(coming.length, 'queen is', 'queens are')} expected.</>;
+  const last = colony.tenures.at(-1);
+  if (!last) return <>Who heads it is not known.</>;
+  const open = last.to && dayNumber(firstDay(last.to)) <= dayNumber(on);
+  return (
+    <>
+      Who heads it is not known
+      {open && last.to && (
+        <>
+          {' '}
+          since <QueenName queen={last.queen} /> ({last.ended ? QUEEN_LOSSES[last.ended] : 'gone'},{' '}
+          {dayInYear(last.to, on)})
+        </>
+      )}
+      .
+    </>
+  );
+}

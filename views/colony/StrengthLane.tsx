@@ -1,0 +1,53 @@
+import type { Entry } from '../../src/journal/entry.ts';
+import { number } from '../parts/words.ts';
+import type { LaneProps } from './lane.ts';
+import styles from './StrengthLane.module.css';
+
+interface Seen {
+  readonly day: Entry['day'];
+  readonly frames: number;
+}
+
+/** Frames of bees as they were seen: a dot for each look, joined to be followed by the eye. */
+export function StrengthLane({ colony, scale, top, height }: LaneProps) {
+  const seen = colony.entries.flatMap(strengthIn);
+  const most = Math.max(10, ...seen.map(({ frames }) => frames));
+  const base = top + height - 6;
+  const y = (frames: number) => base - ((height - 28) * frames) / most;
+  const points = seen.map(({ day, frames }) => [scale.x(day), y(frames)] as const);
+  return (
+    <g>
+      <text class={styles.title} x="0" y={top + 12}>
+        Frames of bees
+      </text>
+      {seen.length === 0 && (
+        <text class={styles.none} x="0" y={top + 34}>
+          not seen yet
+        </text>
+      )}
+      <polyline class={styles.line} points={points.map((point) => point.join(',')).join(' ')} />
+      {seen.map(({ day, frames }, at) => {
+        const [x, dotY] = points[at] ?? [0, 0];
+        const last = at === seen.length - 1;
+        return (
+          <g key={`${day} ${at}`}>
+            <circle class={styles.dot} cx={x} cy={dotY} r="3" />
+            {last && (
+              <text class={styles.value} x={x} y={dotY - 7}>
+                {number(frames)}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </g>
+  );
+}
+
+function strengthIn(entry: Entry): readonly Seen[] {
+  if (entry.kind === 'inspection' && entry.framesOfBees !== undefined)
+    return [{ day: entry.day, frames: entry.framesOfBees }];
+  if (entry.kind === 'winter-outcome' && entry.springFramesOfBees !== undefined)
+    return [{ day: entry.day, frames: entry.springFramesOfBees }];
+  return [];
+}

@@ -1,0 +1,67 @@
+import { firstDay, type PlainDay } from '../../src/journal/day.ts';
+import type { Entry } from '../../src/journal/entry.ts';
+import type { ColonyId, EntryId } from '../../src/journal/ids.ts';
+import { compareEntries, type Journal } from '../../src/journal/journal.ts';
+import type { Colony, Contradiction, Registry } from '../../src/registry/state.ts';
+
+/** One thing that happened, with all that was said of it. */
+export interface HistoryItem {
+  readonly entry: Entry;
+  /** Earlier versions, the last one first; `entry` corrects them. */
+  readonly before: readonly Entry[];
+  /** The withdrawal that hides it; absent while it counts. */
+  readonly withdrawnBy?: Entry;
+  readonly contradictions: readonly Contradiction[];
+}
+
+/** What happened to a colony up to a day, the last first: what counts, and what was taken back. */
+export function historyOf(
+  journal: Journal,
+  registry: Registry,
+  colony: Colony,
+  on: PlainDay,
+): readonly HistoryItem[] {
+  const live = new Set(registry.entries.map(({ id }) => id));
+  const versions = new Set<EntryId>();
+  const items: HistoryItem[] = [];
+  const add = (entry: Entry, withdrawnBy?: Entry) => {
+    const before = earlierVersions(journal, entry);
+    for (const each of before) versions.add(each.id);
+    const contradictions = registry.contradictions.filter((each) => each.entry === entry.id);
+    items.push({ entry, before, contradictions, ...(withdrawnBy ? { withdrawnBy } : {}) });
+  };
+  for (const entry of colony.entries) if (firstDay(entry.day) <= on) add(entry);
+  const withdrawals = withdrawalsOf(journal);
+  for (const entry of journal.values()) {
+    const withdrawal = withdrawals.get(entry.id);
+    if (live.has(entry.id) || versions.has(entry.id) || !withdrawal) continue;
+    if (entry.kind !== 'withdrawal' && speaksOf(entry, colony.id)) add(entry, withdrawal);
+  }
+  return items.sort((a, b) => compareEntries(b.entry, a.entry));
+}
+
+/** The versions that an entry corrects, back to the first. */
+export function earlierVersions(journal: Journal, entry: Entry): readonly Entry[] {
+  const before: Entry[] = [];
+  let at = entry.supersedes && journal.get(entry.supersedes);
+  while (at && !before.includes(at)) {
+    before.push(at);
+    at = at.supersedes && journal.get(at.supersedes);
+  }
+  return before;
+}
+
+/** The withdrawal that names each withdrawn entry. */
+export function withdrawalsOf(journal: Journal): ReadonlyMap<EntryId, Entry> {
+  const by = new Map<EntryId, Entry>();
+  for (const entry of journal.values()) {
+    if (entry.kind === 'withdrawal') for (const id of entry.withdraws) by.set(id, entry);
+  }
+  return by;
+}
+
+function speaksOf(value: unknown, colony: ColonyId): boolean {
+  if (value === colony) return true;
+  if (typeof value !== 'object' || value === null) return false;
+  return Object.values(value).some((inner) => speaksOf(inner, colony));
+}
