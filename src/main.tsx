@@ -10,4 +10,10 @@ registerSW({ immediate: true });
 
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id app.');
-render(<App store={await openStore({ demo: loadDemoYard })} />, root);
+const store = await openStore({ demo: loadDemoYard });
+if (new URLSearchParams(window.location.search).has('demo')) {
+  await store.open('demo');
+  // A reload after leaving the demo stays with the keeper's own records.
+  window.history.replaceState(undefined, '', window.location.pathname + window.location.hash);
+}
+render(<App store={store} />, root);
