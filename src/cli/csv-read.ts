@@ -1,18 +1,17 @@
 /**
  * Reads comma-separated text (RFC 4180): quoted fields, doubled quotes, line breaks inside quotes, a byte order
- * mark, CRLF or LF; blank lines are passed over. One pass over the characters, since tables of a club's size
- * come with every command; each record keeps the line it starts on, so that problems can be found.
+ * mark, CRLF or LF; blank lines are passed over. One pass over the characters and one flat list of fields, since
+ * tables of a club's size come with every command.
  */
 
-export interface CsvRecord {
-  readonly fields: readonly string[];
-  /** Line of the file on which the record starts, from 1. */
-  readonly line: number;
-}
-
 export interface CsvText {
-  readonly records: readonly CsvRecord[];
-  /** Line of a quote that is never closed. */
+  /** All fields, record after record, without blanks around them. */
+  readonly fields: readonly string[];
+  /** Fields of record r stand at starts[r] .. starts[r + 1] - 1. */
+  readonly starts: readonly number[];
+  /** Line of the file on which each record starts, from 1. */
+  readonly lines: readonly number[];
+  /** Line of a quote that is never closed; reading ends there. */
   readonly openQuoteLine?: number;
 }
 
@@ -20,24 +19,27 @@ const QUOTE = 34;
 const COMMA = 44;
 const NEWLINE = 10;
 const RETURN = 13;
+const BLANK = 32;
 
 export function readCsv(text: string): CsvText {
-  const records: CsvRecord[] = [];
+  const fields: string[] = [];
+  const starts: number[] = [0];
+  const lines: number[] = [];
   let at = text.charCodeAt(0) === 0xfeff ? 1 : 0;
   let line = 1;
   while (at < text.length) {
     const first = line;
-    const fields: string[] = [];
+    const start = fields.length;
     for (;;) {
       if (text.charCodeAt(at) === QUOTE) {
         const quoted = readQuoted(text, at);
-        if (!quoted) return { records, openQuoteLine: line };
+        if (!quoted) return { fields, starts, lines, openQuoteLine: line };
         fields.push(quoted.value);
         line += quoted.lines;
         at = quoted.end;
       } else {
         const end = endOfField(text, at);
-        fields.push(text.slice(at, end).trim());
+        fields.push(trimmed(text, at, end));
         at = end;
       }
       if (text.charCodeAt(at) !== COMMA) break;
@@ -46,9 +48,13 @@ export function readCsv(text: string): CsvText {
     if (text.charCodeAt(at) === RETURN) at++;
     if (text.charCodeAt(at) === NEWLINE) at++;
     line++;
-    if (fields.length > 1 || fields[0] !== '') records.push({ fields, line: first });
+    if (fields.length === start + 1 && fields[start] === '') fields.pop();
+    else {
+      starts.push(fields.length);
+      lines.push(first);
+    }
   }
-  return { records };
+  return { fields, starts, lines };
 }
 
 /** Place of the comma or line end after an unquoted field. */
@@ -59,6 +65,12 @@ function endOfField(text: string, start: number): number {
     if (code === COMMA || code === NEWLINE || code === RETURN) break;
   }
   return at;
+}
+
+function trimmed(text: string, start: number, end: number): string {
+  if (start === end) return '';
+  const isTight = text.charCodeAt(start) > BLANK && text.charCodeAt(end - 1) > BLANK;
+  return isTight ? text.slice(start, end) : text.slice(start, end).trim();
 }
 
 /** A quoted field from its opening quote; what follows the closing quote up to the comma is kept too. */
@@ -75,7 +87,7 @@ function readQuoted(text: string, open: number): { value: string; end: number; l
       continue;
     }
     const end = endOfField(text, close + 1);
-    value += text.slice(close + 1, end).trim();
+    value += text.slice(close + 1, end);
     return { value: value.trim(), end, lines: value.split('\n').length - 1 };
   }
 }

@@ -10,11 +10,18 @@ export function csvField(text: string): string {
   return NEEDS_QUOTES.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
+const ZERO = 48;
+const POINT = 46;
+
 /** A number to 12 significant digits, without idle zeros; empty where it is unknown. */
 export function csvNumber(value: number | undefined): string {
   if (value === undefined) return '';
-  const text = String(value);
-  return text.length <= DIGITS ? text : String(Number(value.toPrecision(DIGITS)));
+  if (Number.isInteger(value) && Math.abs(value) < 1e12) return String(value);
+  const text = value.toPrecision(DIGITS);
+  if (text.includes('e')) return String(Number(text));
+  let end = text.length;
+  while (text.charCodeAt(end - 1) === ZERO) end--;
+  return text.slice(0, text.charCodeAt(end - 1) === POINT ? end - 1 : end);
 }
 
 export interface CsvWriter {

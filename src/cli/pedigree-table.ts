@@ -57,13 +57,16 @@ export function readPedigree(world: World, file: string, { options }: Arguments)
     poolFile === undefined ? undefined : readTable(world, poolFile, POOL_COLUMNS, problems.texts);
   if (!queenTable || problems.texts.length > 0) return { ok: false, problems: problems.texts };
   const reading: Reading = { problems, backgrounds, matings: new Map() };
-  const pools = poolTable ? poolTable.rows.map((_, row) => poolOf(reading, poolTable, row)) : [];
-  const queens = queenTable.rows.map((_, row) => queenOf(reading, queenTable, row));
+  const pools = poolTable ? rowsOf(poolTable, (row) => poolOf(reading, poolTable, row)) : [];
+  const queens = rowsOf(queenTable, (row) => queenOf(reading, queenTable, row));
   if (problems.texts.length > 0) return { ok: false, problems: problems.texts };
   const compiled = compilePedigree({ backgrounds: backgrounds.used(), pools, drones: [], queens });
   if (compiled.ok) return { ok: true, pedigree: compiled.pedigree, table: queenTable };
   return { ok: false, problems: compiled.problems.map((problem) => placed(problem, queenTable, poolTable)) };
 }
+
+const rowsOf = <Row>({ rows }: Table, read: (row: number) => Row): Row[] =>
+  Array.from({ length: rows }, (_, row) => read(row));
 
 /** The shares of drone mothers in a field and the background that takes their rest. */
 function motherLists(
@@ -73,13 +76,12 @@ function motherLists(
   mothersColumn: number,
   backgroundColumn: number,
 ) {
-  const fields = table.rows[row] ?? [];
-  const parsed = parseMothers(fields[mothersColumn] ?? '');
+  const parsed = parseMothers(table.cell(row, mothersColumn));
   if (!parsed.ok) {
     problems.add(table, row, mothersColumn, parsed.because);
     return undefined;
   }
-  const background = fields[backgroundColumn] ?? '';
+  const background = table.cell(row, backgroundColumn);
   if (parsed.rest === 0) return { droneMothers: parsed.mothers, backgrounds: [] };
   const refused = backgrounds.use(background);
   if (refused) problems.add(table, row, backgroundColumn, refused);
@@ -87,25 +89,24 @@ function motherLists(
 }
 
 function poolOf(reading: Reading, table: Table, row: number): DronePoolInput {
-  const id = table.rows[row]?.[POOL] ?? '';
+  const id = table.cell(row, POOL);
   if (id === '') reading.problems.add(table, row, POOL, 'the pool has no name.');
   const lists = motherLists(reading, table, row, POOL_MOTHERS, POOL_BACKGROUND);
   return { id, droneMothers: lists?.droneMothers ?? [], backgrounds: lists?.backgrounds ?? [] };
 }
 
 function queenOf(reading: Reading, table: Table, row: number): QueenInput {
-  const fields = table.rows[row] ?? [];
-  const id = fields[QUEEN] ?? '';
+  const id = table.cell(row, QUEEN);
   if (id === '') reading.problems.add(table, row, QUEEN, 'the queen has no name.');
   const dams = damsOf(reading, table, row);
-  const background = fields[BACKGROUND] ?? '';
+  const background = table.cell(row, BACKGROUND);
   if (dams.length === 0) {
     const refused = reading.backgrounds.use(background);
     if (refused) reading.problems.add(table, row, BACKGROUND, refused);
   }
-  const mates = fields[MATES] ?? '';
+  const mates = table.cell(row, MATES);
   if (mates === '') {
-    if (fields[MOTHERS])
+    if (table.cell(row, MOTHERS))
       reading.problems.add(
         table,
         row,
@@ -121,17 +122,16 @@ function queenOf(reading: Reading, table: Table, row: number): QueenInput {
 }
 
 function damsOf({ problems }: Reading, table: Table, row: number): readonly Share[] {
-  const parsed = parseShares(table.rows[row]?.[DAM] ?? '');
+  const parsed = parseShares(table.cell(row, DAM));
   if (parsed.ok) return parsed.shares;
   problems.add(table, row, DAM, parsed.because);
   return [];
 }
 
 function matingOf(reading: Reading, table: Table, row: number): MatingInput | undefined {
-  const fields = table.rows[row] ?? [];
-  const mothers = fields[MOTHERS] ?? '';
+  const mothers = table.cell(row, MOTHERS);
   const isPool = mothers.startsWith(POOL_PREFIX);
-  const key = isPool ? mothers : `${mothers}\n${fields[MATES_BACKGROUND]}`;
+  const key = isPool ? mothers : `${mothers}\n${table.cell(row, MATES_BACKGROUND)}`;
   if (reading.matings.has(key)) return reading.matings.get(key);
   const lists = isPool ? undefined : motherLists(reading, table, row, MOTHERS, MATES_BACKGROUND);
   const mating: MatingInput | undefined = isPool

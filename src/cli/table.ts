@@ -1,13 +1,15 @@
 /** A table with named columns, read from a file, and problems told by file, line and column. */
 import type { World } from './command.ts';
-import { readCsv } from './csv-read.ts';
+import { type CsvText, readCsv } from './csv-read.ts';
 
 export interface Table {
   readonly file: string;
-  /** Fields of each row in the order of the columns asked for. */
-  readonly rows: readonly (readonly string[])[];
+  /** Number of rows below the header. */
+  readonly rows: number;
+  /** A field, `column` being an index into `columns`. */
+  readonly cell: (row: number, column: number) => string;
   /** Line of each row in the file, from 1. */
-  readonly lines: Int32Array;
+  readonly lineOf: (row: number) => number;
   /** Place of each column asked for in the file, from 1. */
   readonly places: readonly number[];
   readonly columns: readonly string[];
@@ -24,55 +26,70 @@ export function tableProblems(): TableProblems {
   const texts: string[] = [];
   return {
     texts,
-    add({ file, lines, places, columns }, row, column, text) {
-      texts.push(`${file}, line ${lines[row]}, column ${places[column]} (${columns[column]}): ${text}`);
+    add({ file, lineOf, places, columns }, row, column, text) {
+      texts.push(`${file}, line ${lineOf(row)}, column ${places[column]} (${columns[column]}): ${text}`);
     },
   };
 }
 
 /** Reads a table that must have these columns, in any order; others are passed over. */
-export function readTable<Column extends string>(
+export function readTable(
   world: World,
   file: string,
-  columns: readonly Column[],
+  columns: readonly string[],
   problems: string[],
 ): Table | undefined {
   const text = textOf(world, file, problems);
   if (text === undefined) return undefined;
-  const { records, openQuoteLine } = readCsv(text);
-  if (openQuoteLine !== undefined)
-    problems.push(`${file}, line ${openQuoteLine}: a quote is opened and never closed.`);
-  const [header, ...rows] = records;
-  if (!header) {
-    problems.push(`${file}, line 1: the file is empty; the first line should be ${columns.join(',')}.`);
-    return undefined;
-  }
-  const found = columns.map((column) => header.fields.indexOf(column));
-  columns.forEach((column, k) => {
-    if (found[k] === -1) {
-      problems.push(
-        `${file}, line ${header.line}: the column '${column}' is missing; columns are ${columns.join(',')}.`,
-      );
-    } else if (header.fields.indexOf(column, (found[k] ?? 0) + 1) >= 0) {
-      problems.push(`${file}, line ${header.line}: the column '${column}' stands twice.`);
-    }
-  });
-  const width = header.fields.length;
-  for (const { fields, line } of rows) {
-    if (fields.length === width) continue;
-    problems.push(
-      `${file}, line ${line}, column ${Math.min(fields.length, width + 1)}: ${fields.length} fields, but the first line has ${width}.`,
-    );
-  }
-  if (problems.length > 0) return undefined;
-  const isInPlace = found.every((place, k) => place === k);
+  const csv = readCsv(text);
+  const before = problems.length;
+  if (csv.openQuoteLine !== undefined) {
+    problems.push(`${file}, line ${csv.openQuoteLine}: a quote is opened and never closed.`);
+  } else checkShape(csv, file, columns, problems);
+  if (problems.length > before) return undefined;
+  const { fields, lines, starts } = csv;
+  const width = starts[1] ?? 0;
+  const found = columns.map((column) => fields.indexOf(column));
   return {
     file,
-    rows: rows.map(({ fields }) => (isInPlace ? fields : found.map((place) => fields[place] ?? ''))),
-    lines: Int32Array.from(rows, ({ line }) => line),
+    rows: lines.length - 1,
+    cell: (row, column) => fields[(row + 1) * width + (found[column] ?? 0)] ?? '',
+    lineOf: (row) => lines[row + 1] ?? 0,
     places: found.map((place) => place + 1),
     columns,
   };
+}
+
+/** A header with each column once, and rows of its width. */
+function checkShape(
+  { fields, starts, lines }: CsvText,
+  file: string,
+  columns: readonly string[],
+  problems: string[],
+): void {
+  const [line] = lines;
+  if (line === undefined) {
+    problems.push(`${file}, line 1: the file is empty; its first line should be ${columns.join(',')}.`);
+    return;
+  }
+  const width = starts[1] ?? 0;
+  const header = fields.slice(0, width);
+  for (const column of columns) {
+    const times = header.filter((name) => name === column).length;
+    if (times === 1) continue;
+    const found = times === 0 ? 'is missing' : 'stands twice';
+    problems.push(
+      `${file}, line ${line}: the column '${column}' ${found}; the columns are ${columns.join(',')}.`,
+    );
+  }
+  for (let row = 1; row < lines.length; row++) {
+    const own = (starts[row + 1] ?? 0) - (starts[row] ?? 0);
+    if (own === width) continue;
+    const place = Math.min(own, width) + (own > width ? 1 : 0);
+    problems.push(
+      `${file}, line ${lines[row]}, column ${place}: ${own} fields, but the first line has ${width}.`,
+    );
+  }
 }
 
 function textOf(world: World, file: string, problems: string[]): string | undefined {
