@@ -10,7 +10,8 @@ import {
 } from '../../graph/lineage/registry-graph.ts';
 import { dayNumber, firstDay, yearOf } from '../journal/day.ts';
 import type { QueenId } from '../journal/ids.ts';
-import type { Evidence } from '../journal/shared.ts';
+import type { Evidence, PossibleDam } from '../journal/shared.ts';
+import { queensInCircles } from './circles.ts';
 import { type DronePool, dronePools, matingOf } from './pools.ts';
 import { likelyDam, queenTitle } from './queries.ts';
 import { droneKey, type Queen, type Registry } from './state.ts';
@@ -43,7 +44,13 @@ export function syncGraph(graph: RegistryGraph, registry: Registry): RegistryGra
     });
   }
   for (const pool of pools.values()) syncPool(graph, registry, pool);
-  for (const queen of registry.queens.values()) syncQueenEdges(graph, registry, queen, pools);
+  const circles = queensInCircles(registry);
+  for (const queen of registry.queens.values()) {
+    syncQueenEdges(graph, registry, queen, {
+      pools,
+      dams: circles.has(queen.id) ? [] : knownDams(registry, queen),
+    });
+  }
   return graph;
 }
 
@@ -67,6 +74,7 @@ function dropStrangers(
 /** The founder of each queen by the most likely dams, found without recursion. O(queens). */
 export function founders(registry: Registry): ReadonlyMap<QueenId, QueenId> {
   const founder = new Map<QueenId, QueenId>();
+  const circles = queensInCircles(registry);
   for (const start of registry.queens.keys()) {
     const path: QueenId[] = [];
     const seen = new Set<QueenId>();
@@ -75,7 +83,7 @@ export function founders(registry: Registry): ReadonlyMap<QueenId, QueenId> {
       path.push(at);
       seen.add(at);
       const queen = registry.queens.get(at);
-      const dam = queen && likelyDam(queen)?.queen;
+      const dam = queen && !circles.has(at) ? likelyDam(queen)?.queen : undefined;
       if (!dam || !registry.queens.has(dam)) break;
       at = dam;
     }
@@ -137,16 +145,17 @@ function syncPool(graph: RegistryGraph, registry: Registry, pool: DronePool): vo
   }
 }
 
+function knownDams(registry: Registry, queen: Queen): readonly PossibleDam[] {
+  return (queen.parentage?.dams ?? []).filter((dam) => dam.probability > 0 && registry.queens.has(dam.queen));
+}
+
 function syncQueenEdges(
   graph: RegistryGraph,
   registry: Registry,
   queen: Queen,
-  pools: ReadonlyMap<string, DronePool>,
+  { pools, dams }: { readonly pools: ReadonlyMap<string, DronePool>; readonly dams: readonly PossibleDam[] },
 ): void {
   const key = queenKey(queen.id);
-  const dams = (queen.parentage?.dams ?? []).filter(
-    (dam) => dam.probability > 0 && registry.queens.has(dam.queen) && dam.queen !== queen.id,
-  );
   const mates = matesOf(registry, queen, pools);
   for (const edge of graph.outEdges(key)) graph.dropEdge(edge);
   for (const { queen: dam, probability } of dams) {

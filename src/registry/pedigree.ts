@@ -1,3 +1,5 @@
+import { compilePedigree } from '../../graph/kinship/compile.ts';
+import type { Pedigree } from '../../graph/kinship/pedigree.ts';
 import type {
   BackgroundInput,
   MatingInput,
@@ -5,7 +7,9 @@ import type {
   QueenInput,
   Share,
 } from '../../graph/kinship/pedigree-input.ts';
+import { pedigreeProblemText } from '../../graph/kinship/problems.ts';
 import type { EntryOf } from '../journal/entry.ts';
+import { queensInCircles } from './circles.ts';
 import { type DronePool, dronePools, EFFECTIVE_MATES, matingOf, UNRECORDED } from './pools.ts';
 import { droneKey, type Queen, type Registry } from './state.ts';
 
@@ -15,12 +19,13 @@ import { droneKey, type Queen, type Registry } from './state.ts';
  */
 export function pedigreeInput(registry: Registry): PedigreeInput {
   const pools = dronePools(registry);
+  const circles = queensInCircles(registry);
   const backgrounds = new Set<string>([UNRECORDED]);
   const queens: QueenInput[] = [];
   for (const queen of registry.queens.values()) {
     const background = queen.background ?? UNRECORDED;
     backgrounds.add(background);
-    const dams = possibleDams(registry, queen);
+    const dams = circles.has(queen.id) ? [] : possibleDams(registry, queen);
     const missing = 1 - dams.reduce((sum, { share }) => sum + share, 0);
     if (dams.length > 0 && missing > 1e-9) {
       const nobody = `unrecorded dam of ${queen.id}`;
@@ -35,6 +40,7 @@ export function pedigreeInput(registry: Registry): PedigreeInput {
     }
     queens.push({ id: queen.id, dams, background, ...matingInput(registry, queen) });
   }
+  mateEveryDam(queens);
   for (const pool of pools.values()) backgrounds.add(pool.background);
   for (const { mating } of queens) {
     if (mating?.kind === 'drone-mothers') for (const { of } of mating.backgrounds) backgrounds.add(of);
@@ -45,6 +51,47 @@ export function pedigreeInput(registry: Registry): PedigreeInput {
     drones: [],
     queens,
   };
+}
+
+/** A dam who is not known to have mated all the same did: with the background. */
+function mateEveryDam(queens: QueenInput[]): void {
+  const dams = new Set(queens.flatMap((queen) => queen.dams.map(({ of }) => of)));
+  queens.forEach((queen, index) => {
+    if (!queen.mating && dams.has(queen.id)) queens[index] = { ...queen, mating: wild(queen.background) };
+  });
+}
+
+/** The compiled pedigree of a registry, and the queens whose mating or dam had to be taken as unknown for it. */
+export interface RegistryPedigree {
+  readonly pedigree: Pedigree;
+  readonly cut: readonly string[];
+}
+
+/**
+ * Compiles the pedigree. Days that contradict one another can make a queen descend from drones of her own descendants;
+ * the mating of a queen on such a loop is then taken as unknown, and if that does not open it, her dam.
+ */
+export function registryPedigree(registry: Registry): RegistryPedigree {
+  const cut = new Set<string>();
+  let input = pedigreeInput(registry);
+  for (;;) {
+    const compiled = compilePedigree(input);
+    if (compiled.ok) return { pedigree: compiled.pedigree, cut: [...cut] };
+    const loops = compiled.problems.filter(({ code }) => code === 'cycle');
+    const others = compiled.problems.filter(({ code }) => code !== 'cycle');
+    if (loops.length === 0) throw new Error(others.map(pedigreeProblemText).join('\n'));
+    const caught = new Set(loops.map(({ record }) => record));
+    input = {
+      ...input,
+      queens: input.queens.map((queen) => (caught.has(queen.id) ? opened(queen, cut) : queen)),
+    };
+  }
+}
+
+function opened(queen: QueenInput, cut: Set<string>): QueenInput {
+  const again = cut.has(queen.id);
+  cut.add(queen.id);
+  return { ...queen, mating: wild(queen.background), ...(again ? { dams: [] } : {}) };
 }
 
 /** Possible dams on record, scaled down where careless probabilities come to more than 1. */

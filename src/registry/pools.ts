@@ -44,7 +44,7 @@ export type MatingFacts =
 
 /** The mating of a queen: as recorded, else open mating where and when she came into lay, else unrecorded. */
 export function matingOf(registry: Registry, queen: Queen): MatingFacts {
-  const season = seasonMated(queen);
+  const season = seasonMated(registry, queen);
   const way = queen.mating?.way;
   if (queen.mating && way) {
     if (way.manner !== 'open') return { kind: 'named', entry: queen.mating };
@@ -63,10 +63,15 @@ export function matingOf(registry: Registry, queen: Queen): MatingFacts {
   return { kind: 'unrecorded', background: queen.background ?? UNRECORDED };
 }
 
-/** The year in which she flew: that of her birth, or else of her first laying. */
-function seasonMated(queen: Queen): number | undefined {
+/** The year in which she flew: that of her birth, or else of her first laying; never after a daughter was born. */
+function seasonMated(registry: Registry, queen: Queen): number | undefined {
   const day = queen.born?.last ?? queen.tenures[0]?.layingFrom;
-  return day === undefined ? undefined : yearOf(day);
+  const years = queen.daughters.flatMap((id) => {
+    const born = registry.queens.get(id)?.born?.last;
+    return born ? [yearOf(born)] : [];
+  });
+  if (day !== undefined) years.push(yearOf(day));
+  return years.length === 0 ? undefined : Math.min(...years);
 }
 
 /** The drone pools that queens of the registry met, by key. O(queens + colonies x seasons at their yard). */

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { createRegistryGraph, type RegistryGraph } from '../../graph/lineage/registry-graph.ts';
+import { maternalPath } from '../../graph/lineage/maternal-path.ts';
+import { createRegistryGraph, queenKey, type RegistryGraph } from '../../graph/lineage/registry-graph.ts';
 import { registryGraph, syncGraph } from '../../src/registry/graph.ts';
+import { registryPedigree } from '../../src/registry/pedigree.ts';
 import { contradictionsOf, extendProjection, project, startProjection } from '../../src/registry/project.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { randomStory } from '../helpers/random-journal.ts';
@@ -69,6 +71,23 @@ describe('the projection', () => {
         expect(plain(before.registry)).toEqual(copy);
       }),
       { numRuns: 50 },
+    );
+  });
+});
+
+describe('whatever contradictions stand', () => {
+  it('the pedigree for the numerics compiles, and every queen has a founder', () => {
+    fc.assert(
+      fc.property(randomStory, (story) => {
+        const registry = project(story.journal());
+        const { pedigree } = registryPedigree(registry);
+        for (const queen of registry.queens.keys()) expect(pedigree.queenIndex.has(queen)).toBe(true);
+        const graph = registryGraph(registry);
+        for (const queen of registry.queens.keys()) {
+          expect(maternalPath(graph, queenKey(queen)).keys.length).toBeGreaterThan(0);
+        }
+      }),
+      { numRuns: 200 },
     );
   });
 });
