@@ -3,6 +3,7 @@ export * from './contributions.ts';
 export * from './daughter-kinship.ts';
 export * from './look-ahead/index.ts';
 export * from './mating-distance.ts';
+export * from './node-merit.ts';
 export * from './trade-off.ts';
 export * from './what-if-mating.ts';
 export * from './whole-daughters.ts';
