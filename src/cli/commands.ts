@@ -8,4 +8,6 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   kinship: async () => (await import('./kinship.ts')).kinshipCommand,
   inbreeding: async () => (await import('./inbreeding.ts')).inbreedingCommand,
   merit: async () => (await import('./merit.ts')).meritCommand,
+  check: async () => (await import('./check.ts')).checkCommand,
+  trace: async () => (await import('./trace.ts')).traceCommand,
 };
