@@ -12,15 +12,23 @@ export interface AxisProps {
 }
 
 const YEAR_ROOM = 40;
-const COUNT_ROOM = 120;
+const COUNT_ROOM = 76;
+const LABEL_ROOM = 120;
 
 /** The years over the drawing, and how many queens came out of each winter. Stays in sight as the page scrolls. */
 export function Axis({ scale, view, plot, winters }: AxisProps) {
   const year = (scale.years[1]?.from ?? plot) * view.kx;
   const counts = year >= COUNT_ROOM;
+  const firstCounted = scale.years.find(({ winter }) => winter && winters.has(winter.spring));
+  const firstCount = viewX(view, firstCounted?.winter?.from ?? 0);
   return (
     <div class={styles.axis}>
       <svg width={plot} height={counts ? 42 : 26} aria-hidden="true">
+        {counts && firstCount > LABEL_ROOM && (
+          <text class={styles.axisLabel} x="0" y="36">
+            came through:
+          </text>
+        )}
         {scale.years.map((each) => {
           const from = viewX(view, each.from);
           const to = viewX(view, each.winter?.from ?? each.to);

@@ -47,14 +47,13 @@ export function Chosen(props: ChosenProps) {
           ×
         </button>
       </div>
-      <p>
-        {capital(fateText(life))}; {damText(life, nameOf)}.
-      </p>
-      <p class={styles.quiet}>
+      <p class={styles.about}>
+        {capital(fateText(life))}; {damText(life, nameOf)}.{' '}
         {life.winters.length > 0 ? `Crossed ${wintersText(life.winters)}.` : 'No winter crossed yet.'}
       </p>
+
       <fieldset class={styles.family}>
-        <legend>Show only her</legend>
+        <legend class={styles.hidden}>Show of her kin</legend>
         {FAMILY.map(({ value, label }) => (
           <button
             key={value}
@@ -71,17 +70,17 @@ export function Chosen(props: ChosenProps) {
             aria-pressed={props.dronesShown}
             onClick={() => props.onDrones(!props.dronesShown)}
           >
-            Drones she met
+            Drones met
           </button>
         )}
       </fieldset>
       {props.dronesShown && props.drones && <DroneWords drones={props.drones} />}
       <div class={styles.actions}>
         <Button href={routes.queen(life.id)} look="main">
-          Open her page
+          Her page
         </Button>
         <Button pressed={props.comparing} onPress={() => props.onCompare(!props.comparing)}>
-          {props.comparing ? 'Choose the other' : 'How related to'}
+          {props.comparing ? 'Now choose the other' : 'Compare'}
         </Button>
       </div>
     </div>

@@ -9,7 +9,7 @@ import type { Life } from './lives.ts';
 import type { Look } from './look.ts';
 import { SvgLines } from './SvgLines.tsx';
 import { isLarge, metricsFor, plotFor, windowHeight } from './sizes.ts';
-import { beeYears, timeScale } from './time-scale.ts';
+import { drawnYears, timeScale } from './time-scale.ts';
 import { useWidth } from './use-width.ts';
 import { useZoom } from './use-zoom.ts';
 import { nearest, stepOfKey, walk } from './walk.ts';
@@ -33,7 +33,7 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
   const large = isLarge(lives.length);
   const metrics = metricsFor(width, lives.length);
   const first = lives.reduce((day, { start }) => Math.min(day, start), Number.POSITIVE_INFINITY);
-  const { plot, gutter, yearWidth } = plotFor(width, beeYears(first, on));
+  const { plot, gutter, yearWidth } = plotFor(width, drawnYears(first, on));
   const scale = useMemo(() => timeScale(first, on, yearWidth), [first, on, yearWidth]);
   const geometry = useMemo(
     () => placeLives(lives, lines, scale, metrics),

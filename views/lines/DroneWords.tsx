@@ -38,5 +38,5 @@ export function DroneWords({ drones }: { readonly drones: DroneSources }) {
 }
 
 function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
+  return `${Math.round(100 * share)}\u00a0%`;
 }

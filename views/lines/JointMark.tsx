@@ -31,16 +31,21 @@ export function JointMark({ joint, hue, view, faded, tooltip }: JointMarkProps) 
   return (
     <g class={names.join(' ')}>
       <title>{tooltip}</title>
-      {joint.daughters.map((daughter) => (
+      {closedFirst(joint.daughters).map((daughter) => (
         <path
           key={daughter.id}
-          class={daughter.firm ? styles.firm : styles.probable}
+          class={`${daughter.firm ? styles.firm : styles.probable} ${daughter.carries ? '' : styles.closed}`}
           d={limb(x, y, viewY(view, daughter.y))}
         />
       ))}
       <rect class={hollow ? styles.byBees : styles.byHand} x={x - 3.5} y={y - 3.5} width="7" height="7" />
     </g>
   );
+}
+
+/** Limbs that lead to living queens lie over those that do not. */
+function closedFirst(daughters: Joint['daughters']): Joint['daughters'] {
+  return [...daughters].sort((a, b) => Number(a.carries) - Number(b.carries));
 }
 
 function limb(x: number, top: number, y: number): string {

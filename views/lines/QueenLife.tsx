@@ -50,11 +50,6 @@ export function QueenLife({ queen, hue, view, faded, chosen, tooltip }: QueenLif
         </text>
       )}
       <EndMark fate={life.fate} x={to} y={y} />
-      {queen.name && (
-        <text class={styles.name} x={from + 6} y={y - 6}>
-          {queen.name}
-        </text>
-      )}
     </g>
   );
 }
@@ -85,4 +80,32 @@ export function EndMark({ fate, x, y }: EndMarkProps) {
         </text>
       );
   }
+}
+
+/**
+ * The names of those who are gone, written on their lives. A life that began before the window has its name at the
+ * window's edge.
+ */
+export function LifeNames({ queens, view, plot, isFaded }: LifeNamesProps) {
+  return queens.map(({ life, name, from, to, y, carries }) => {
+    const start = viewX(view, from);
+    const end = viewX(view, to);
+    if (name === undefined || start > plot - EDGE || end < EDGE) return null;
+    const names = [styles.name, carries ? styles.carriesName : '', isFaded(life.id) ? styles.faded : ''];
+    return (
+      <text key={life.id} class={names.join(' ')} x={Math.max(EDGE, start + 6)} y={viewY(view, y) - 6}>
+        {name}
+      </text>
+    );
+  });
+}
+
+/** Pixels from the window's edge within which a name would say nothing any more. */
+const EDGE = 4;
+
+export interface LifeNamesProps {
+  readonly queens: readonly DrawnQueen[];
+  readonly view: View;
+  readonly plot: number;
+  readonly isFaded: (id: DrawnQueen['life']['id']) => boolean;
 }

@@ -5,7 +5,7 @@ import type { Geometry } from './geometry.ts';
 import { hueClass } from './hue-class.ts';
 import { JointMark } from './JointMark.tsx';
 import type { Look } from './look.ts';
-import { QueenLife } from './QueenLife.tsx';
+import { LifeNames, QueenLife } from './QueenLife.tsx';
 import type { TimeScale } from './time-scale.ts';
 import { type View, viewX, viewY } from './view.ts';
 
@@ -23,6 +23,8 @@ export interface RenderProps {
 /** The drawing as SVG: for families of some hundred queens, and for paper. */
 export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: RenderProps) {
   const isFaded = (id: QueenId) => look.family !== undefined && !look.family.has(id);
+  // With today at the edge, a name may run out over it: its lane has nobody alive in it.
+  const todayInSight = viewX(view, geometry.width) <= plot + 1;
   return (
     <svg class={styles.svg} width={plot + gutter} height={height} aria-hidden="true">
       <clipPath id="lines-plot">
@@ -70,6 +72,9 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
           />
         ))}
         {look.drones && <DronePaths drones={look.drones} geometry={geometry} view={view} />}
+      </g>
+      <g clip-path={todayInSight ? undefined : 'url(#lines-plot)'}>
+        <LifeNames queens={geometry.queens} view={view} plot={plot} isFaded={isFaded} />
       </g>
       <line class={styles.today} x1={plot + 0.5} x2={plot + 0.5} y1="0" y2={height} />
       <Names geometry={geometry} view={view} plot={plot} gutter={gutter} look={look} isFaded={isFaded} />

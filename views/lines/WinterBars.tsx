@@ -6,11 +6,15 @@ import { winterText } from './words.ts';
 const MOST_SQUARES = 8;
 const SQUARE = 7;
 const STEP = 9;
-const COLUMN = 26;
+const COLUMN = 19;
 const HEIGHT = MOST_SQUARES * STEP;
 
+/** Winters shown, counted back from the last. */
+const MOST_WINTERS = 7;
+
 /** Winter by winter, a square for each queen that went in, filled if she came out. The words say the same. */
-export function WinterBars({ winters }: { readonly winters: readonly WinterCount[] }) {
+export function WinterBars({ winters: all }: { readonly winters: readonly WinterCount[] }) {
+  const winters = all.slice(-MOST_WINTERS);
   const most = Math.max(1, ...winters.map(({ wentIn }) => wentIn));
   const step = most > MOST_SQUARES ? HEIGHT / most : STEP;
   const height = Math.min(HEIGHT, most * STEP);
@@ -34,7 +38,7 @@ export function WinterBars({ winters }: { readonly winters: readonly WinterCount
               />
             ))}
             <text x={COLUMN / 2} y={height + 14}>
-              ’{String(spring).slice(2)}
+              {String(spring).slice(2)}
             </text>
           </g>
         ))}

@@ -1,4 +1,4 @@
-import type { EntryId, QueenId } from '../../src/journal/ids.ts';
+import type { QueenId } from '../../src/journal/ids.ts';
 import type { MakingHow } from '../../src/registry/state.ts';
 import { assignLanes, type Span } from './lanes.ts';
 import type { Life } from './lives.ts';
@@ -34,15 +34,21 @@ export interface DrawnQueen {
   readonly carries: boolean;
 }
 
-/** Sisters of one making, hanging on their dam's life by one joint. */
+export interface JointDaughter {
+  readonly id: QueenId;
+  readonly y: number;
+  readonly firm: boolean;
+  readonly carries: boolean;
+}
+
+/** Sisters made together, hanging on their dam's life by one joint. */
 export interface Joint {
   readonly key: string;
   readonly dam: QueenId;
   readonly how: MakingHow | 'unknown';
-  readonly making?: EntryId;
   readonly x: number;
   readonly y: number;
-  readonly daughters: readonly { readonly id: QueenId; readonly y: number; readonly firm: boolean }[];
+  readonly daughters: readonly JointDaughter[];
   readonly carries: boolean;
 }
 
@@ -134,13 +140,13 @@ function drawnQueen(life: Life, y: number, scale: TimeScale, lastDaughter: numbe
   };
 }
 
-/** One joint for the daughters of one dam that one event made; those of unknown making hang on joints of their own. */
+/** One joint for the daughters that a dam got in one way on one day: those of a split, the cells of one graft. */
 function jointsOf(queens: readonly DrawnQueen[], byId: ReadonlyMap<QueenId, DrawnQueen>): readonly Joint[] {
   const groups = new Map<string, DrawnQueen[]>();
   for (const queen of queens) {
-    const { dam, making, id } = queen.life;
+    const { dam, how, start } = queen.life;
     if (!dam || !byId.has(dam)) continue;
-    const key = `${dam} ${making ?? id}`;
+    const key = `${dam} ${start} ${how ?? 'unknown'}`;
     const group = groups.get(key);
     if (group) group.push(queen);
     else groups.set(key, [queen]);
@@ -157,11 +163,10 @@ function jointOf(key: string, dam: DrawnQueen, first: Life, group: readonly Draw
     key,
     dam: dam.life.id,
     how: first.how ?? 'unknown',
-    ...(first.making ? { making: first.making } : {}),
     x: Math.min(...group.map(({ from }) => from)),
     y: dam.y,
     daughters: group
-      .map(({ life, y }) => ({ id: life.id, y, firm: life.certainty === 'firm' }))
+      .map(({ life, y, carries }) => ({ id: life.id, y, firm: life.certainty === 'firm', carries }))
       .sort((a, b) => a.y - b.y),
     carries: group.some((queen) => queen.carries),
   };

@@ -11,6 +11,7 @@ import styles from './Lines.module.css';
 import { linesLead } from './line-words.ts';
 import { Outline } from './Outline.tsx';
 import { Related } from './Related.tsx';
+import { aliveFirst } from './summaries.ts';
 import { type LinesChoice, type LinesFacts, useLinesChoice, useLinesFacts, useLook } from './use-lines.ts';
 
 /** The lines: which are alive and on how many queens each hangs, who crossed which winters, how two are related. */
@@ -21,13 +22,14 @@ export function Lines(_props: { readonly id?: string }) {
   const { registry, on } = useStore();
   const look = useLook(facts, choice);
   if (lives.value.length === 0) return <NoLines />;
+  const listed = aliveFirst(lines.value);
   return (
     <>
       <PageHeader title="Lines" lead={linesLead(lines.value)} />
       <div class={styles.page}>
         <div class={styles.side}>
           <LineList
-            lines={lines.value}
+            lines={listed}
             chosen={filter.value.line}
             onChoose={(line) => {
               filter.value = { ...filter.value, line };
@@ -81,7 +83,7 @@ function ChosenPanel({ facts, choice }: ChosenPanelProps) {
   const other = choice.other.value;
   return (
     <div class={life ? styles.panel : styles.nobody} aria-live="polite">
-      {life && (
+      {life && !other && (
         <Chosen
           life={life}
           line={lines.value.find(({ line }) => line === life.line)}

@@ -3,25 +3,25 @@ import { monthText, queensText } from './words.ts';
 
 /** A line in words. */
 
-/** "Hangs on 3 queens, one of them probably; 2 awaited." */
-export function hangsOn({ living, livingProbable, expected }: LineSummary): string {
-  if (living === 0) return expected > 0 ? `No laying queen; ${expected} awaited` : 'No queen left';
-  const probable =
-    livingProbable === 0
-      ? ''
-      : livingProbable === living
-        ? ', by a probable dam'
-        : `, ${livingProbable} of them probably`;
-  const awaited = expected > 0 ? `; ${expected} awaited` : '';
-  return `Hangs on ${living === 1 ? 'one queen' : queensText(living)}${probable}${awaited}`;
+/** "Hangs on 3 queens", "Hangs on one queen", "No laying queen". */
+export function hangsOn({ living, expected }: LineSummary): string {
+  if (living === 0) return expected > 0 ? 'No laying queen' : 'No queen left';
+  return `Hangs on ${living === 1 ? 'one queen' : queensText(living)}`;
 }
 
-/** "4 winters; 9 of 12 queens came through." */
+/** "2 awaited, 1 only probably of this line"; empty when there is nothing to say. */
+export function besides({ living, livingProbable, expected }: LineSummary): string {
+  const awaited = expected > 0 ? [`${expected} awaited`] : [];
+  const probable = livingProbable === living ? 'by a probable dam' : `${livingProbable} of them probably`;
+  return [...(livingProbable > 0 ? [probable] : []), ...awaited].join('; ');
+}
+
+/** "9 of 12 came through 4 winters": a queen counts once for each winter. */
 export function survived({ winters }: LineSummary): string {
   const wentIn = winters.reduce((sum, winter) => sum + winter.wentIn, 0);
   const cameOut = winters.reduce((sum, winter) => sum + winter.cameOut, 0);
-  const count = winters.length === 1 ? '1 winter' : `${winters.length} winters`;
-  return `${count}: ${cameOut} of ${wentIn} came through`;
+  const count = winters.length === 1 ? 'one winter' : `${winters.length} winters`;
+  return `${count}: ${cameOut} of ${wentIn} through`;
 }
 
 export function ended(line: LineSummary): string {

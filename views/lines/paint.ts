@@ -96,11 +96,10 @@ function paintJoint(context: CanvasRenderingContext2D, input: PaintInput, joint:
   const { view, look, palette } = input;
   const x = viewX(view, joint.x);
   const y = viewY(view, joint.y);
-  context.strokeStyle = joint.carries
-    ? (palette.hues[look.hue(joint.dam) - 1] ?? palette.ink)
-    : palette.closed;
+  const hue = palette.hues[look.hue(joint.dam) - 1] ?? palette.ink;
   context.lineWidth = fine ? 1.5 : 1;
-  for (const daughter of joint.daughters) {
+  for (const daughter of [...joint.daughters].sort((a, b) => Number(a.carries) - Number(b.carries))) {
+    context.strokeStyle = daughter.carries ? hue : palette.closed;
     context.globalAlpha = alphaOf(look, joint.dam, daughter.id);
     context.setLineDash(daughter.firm || !fine ? [] : [4, 3]);
     const end = viewY(view, daughter.y);
@@ -112,6 +111,7 @@ function paintJoint(context: CanvasRenderingContext2D, input: PaintInput, joint:
   }
   context.setLineDash([]);
   if (!fine) return;
+  context.strokeStyle = joint.carries ? hue : palette.closed;
   context.fillStyle = ['swarm', 'supersedure', 'emergency'].includes(joint.how)
     ? palette.paper
     : context.strokeStyle;

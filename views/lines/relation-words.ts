@@ -89,5 +89,5 @@ export function kinshipSentence(kinship: number): string {
 
 function percent(share: number): string {
   const value = 100 * share;
-  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)} %`;
+  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)}\u00a0%`;
 }

@@ -19,10 +19,10 @@ export function metricsFor(width: number, queens: number): Metrics {
   };
 }
 
-/** Left of the first year, so that the mark of an unknown dam has room. */
+/** A year is never narrower than this; the years that do not fit are reached by dragging. */
 const LEAST_YEAR = { narrow: 50, wide: 84 };
 
-/** How the width is shared between the lives and the names beside them, and how wide a year is. */
+/** How the width is shared between the lives and the names beside them, and how wide a year of so many is. */
 export function plotFor(
   width: number,
   years: number,
@@ -31,7 +31,7 @@ export function plotFor(
   const gutter = narrow ? 116 : width < 900 ? 170 : 210;
   const plot = Math.max(0, width - gutter);
   const least = narrow ? LEAST_YEAR.narrow : LEAST_YEAR.wide;
-  return { plot, gutter, yearWidth: Math.max(least, plot / Math.max(1, years)) };
+  return { plot, gutter, yearWidth: Math.max(least, plot / Math.max(0.5, years)) };
 }
 
 /** A drawing that stands whole in the page is as high as it must be; a large one is seen through a window. */

@@ -49,6 +49,12 @@ export function lineSummaries(
     .flatMap((line, index) => summary(registry, line, index, on));
 }
 
+/** Lines with a living or awaited queen, then those that ended; each by its letter. */
+export function aliveFirst(lines: readonly LineSummary[]): readonly LineSummary[] {
+  const rank = ({ living, expected }: LineSummary) => (living + expected > 0 ? 0 : 1);
+  return [...lines].sort((a, b) => rank(a) - rank(b));
+}
+
 function summary(registry: Registry, line: readonly Life[], index: number, on: PlainDay): LineSummary[] {
   const founder = line[0];
   if (!founder) return [];

@@ -41,9 +41,9 @@ export function beeYearOf(day: number): number {
   return plain.slice(5) < '03-01' ? yearOf(plain) - 1 : yearOf(plain);
 }
 
-/** Bee years that a drawing from the first day to today has to show. */
-export function beeYears(firstDay: number, on: PlainDay): number {
-  return beeYearOf(dayNumber(on)) - beeYearOf(firstDay) + 1;
+/** Width of the drawing from the first day up to `on`, in years: the year not yet over counts as far as it is drawn. */
+export function drawnYears(firstDay: number, on: PlainDay): number {
+  return timeScale(firstDay, on, 1).width;
 }
 
 /** A scale from the bee year of the first day up to `on`, whole years `yearWidth` wide. */

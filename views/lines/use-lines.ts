@@ -1,8 +1,8 @@
 import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
-import { useLocation } from 'wouter-preact';
 import type { QueenId } from '../../src/journal/ids.ts';
+import type { Registry } from '../../src/registry/state.ts';
 import { useSearchValue } from '../app/location.ts';
-import { routes } from '../app/routes.ts';
+import { goInstead, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { type DroneSources, droneSources } from './drone-sources.ts';
 import { type FamilyShown, familyOf } from './family.ts';
@@ -10,7 +10,7 @@ import { type Filtered, filterLives, type LinesFilter } from './filter.ts';
 import { graphOf } from './graph-of.ts';
 import { type Life, livesOf } from './lives.ts';
 import { type Look, lookOf } from './look.ts';
-import { type LineSummary, lineSummaries, type WinterCount, winterCounts } from './summaries.ts';
+import { aliveFirst, type LineSummary, lineSummaries, type WinterCount, winterCounts } from './summaries.ts';
 
 export interface LinesFacts {
   readonly lives: ReadonlySignal<readonly Life[]>;
@@ -34,11 +34,7 @@ export function useLinesFacts(): LinesFacts {
   const left = useComputed(() => filterLives(lives.value, filter.value));
   const order = useComputed(() => {
     const here = new Set(left.value.lives.map(({ line }) => line));
-    const alive = (line: LineSummary) => (line.living + line.expected > 0 ? 0 : 1);
-    return [...lines.value]
-      .filter(({ line }) => here.has(line))
-      .sort((a, b) => alive(a) - alive(b))
-      .map(({ line }) => line);
+    return aliveFirst(lines.value).flatMap(({ line }) => (here.has(line) ? [line] : []));
   });
   const winters = useComputed(
     () =>
@@ -62,7 +58,6 @@ export interface LinesChoice {
 /** Who is chosen, kept in the address so that a link or a way back finds her again. */
 export function useLinesChoice(): LinesChoice {
   const { registry } = useStore();
-  const [, navigate] = useLocation();
   const asked = useSearchValue('focus') as QueenId | undefined;
   const chosen = asked && registry.value.queens.has(asked) ? asked : undefined;
   const shown = familyShown(useSearchValue('show'));
@@ -70,8 +65,7 @@ export function useLinesChoice(): LinesChoice {
   const comparing = useSignal(false);
   const dronesShown = useSignal(false);
   const look = (focus: QueenId | undefined, show: FamilyShown | undefined) => {
-    const address = routes.lines(focus ? { focus, ...(show ? { show } : {}) } : {});
-    navigate(address.slice(1), { replace: true });
+    goInstead(routes.lines(focus ? { focus, ...(show ? { show } : {}) } : {}));
   };
   const her = chosen && registry.value.queens.get(chosen);
   return {
@@ -98,15 +92,24 @@ function familyShown(text: string | undefined): FamilyShown | undefined {
 /** Colours, words and emphasis of the drawing for the facts and the choice. */
 export function useLook(facts: LinesFacts, choice: LinesChoice): Look {
   const { registry } = useStore();
-  const family =
-    choice.chosen && choice.shown
-      ? familyOf(graphOf(registry.value), choice.chosen, choice.shown)
-      : facts.left.value.wanted;
+  const drones = choice.dronesShown.value ? choice.met : undefined;
   return lookOf({
     lives: facts.byId.value,
     summaries: facts.lines.value,
     chosen: [choice.chosen, choice.other.value].filter((id) => id !== undefined),
-    family,
-    drones: choice.dronesShown.value ? choice.met : undefined,
+    family: inFullInk(registry.value, facts, choice, drones),
+    drones,
   });
+}
+
+/** Who stays in full ink: the kin asked for, else the mothers of the drones shown, else those the filter wants. */
+function inFullInk(
+  registry: Registry,
+  facts: LinesFacts,
+  { chosen, shown }: LinesChoice,
+  drones: DroneSources | undefined,
+): ReadonlySet<QueenId> | undefined {
+  if (chosen && shown) return familyOf(graphOf(registry), chosen, shown);
+  if (drones) return new Set([drones.queen, ...drones.mothers.map(({ queen }) => queen)]);
+  return facts.left.value.wanted;
 }

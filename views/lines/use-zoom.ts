@@ -20,10 +20,11 @@ export interface ZoomOptions {
 export interface Zoom {
   readonly view: View;
   readonly zoomBy: (factor: number) => void;
+  /** All of it at once. */
   readonly whole: () => void;
   /** Brings a place at rest into the window, moving as little as need be. */
   readonly reveal: (x: number, y: number) => void;
-  readonly atRest: boolean;
+  readonly isWhole: boolean;
 }
 
 const DEEPEST = 12;
@@ -34,11 +35,12 @@ export function useZoom(element: RefObject<HTMLElement | null>, options: ZoomOpt
   const [view, setView] = useState<View>(AT_REST);
   const behavior = useRef<ZoomBehavior<HTMLElement, unknown> | undefined>(undefined);
   const home = homeOf(options);
+  const least = smallest(options);
   useEffect(() => {
     const node = element.current;
     if (!node || windowWidth <= 0) return;
     const around = zoom<HTMLElement, unknown>()
-      .scaleExtent([smallest(options), DEEPEST])
+      .scaleExtent([least, DEEPEST])
       .extent([
         [0, 0],
         [windowWidth, windowHeight],
@@ -70,13 +72,13 @@ export function useZoom(element: RefObject<HTMLElement | null>, options: ZoomOpt
   return {
     view,
     zoomBy: (factor) => act((around, node) => select(node).call(around.scaleBy, factor)),
-    whole: () => act((around, node) => select(node).call(around.transform, zoomIdentity.translate(home, 0))),
+    whole: () => act((around, node) => select(node).call(around.transform, zoomIdentity.scale(least))),
     reveal: (x, y) =>
       act((around, node) => {
         const [dx, dy] = shortestMove(zoomTransform(node), x, y, options);
         if (dx !== 0 || dy !== 0) select(node).call(around.translateBy, dx, dy);
       }),
-    atRest: view.kx === 1 && view.x === home && view.y === 0,
+    isWhole: view.kx <= least * 1.0001,
   };
 }
 
