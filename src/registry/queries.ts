@@ -1,5 +1,5 @@
 import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay, yearOf } from '../journal/day.ts';
-import type { ColonyId, QueenId, YardId } from '../journal/ids.ts';
+import type { ColonyId, KeeperId, QueenId, YardId } from '../journal/ids.ts';
 import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
 
@@ -48,6 +48,20 @@ export function coloniesAt(registry: Registry, yard: YardId, on: PlainDay): read
   return [...registry.colonies.values()]
     .filter((colony) => isAlive(colony, on) && yardOn(colony, on) === yard)
     .sort(byLabel);
+}
+
+/** The yards that a keeper works: where any entry about a colony was recorded by them, or which they opened. */
+export function yardsOf(registry: Registry, keeper: KeeperId): ReadonlySet<YardId> {
+  const yards = new Set<YardId>();
+  for (const entry of registry.entries) {
+    if (entry.recordedBy !== keeper) continue;
+    if (entry.kind === 'yard-opened') yards.add(entry.yard);
+    if (!('colony' in entry) || !entry.colony) continue;
+    const colony = registry.colonies.get(entry.colony);
+    const yard = colony && yardOn(colony, lastDay(entry.day));
+    if (yard) yards.add(yard);
+  }
+  return yards;
 }
 
 /** Order by label, numbers inside labels by size; ties by id. */

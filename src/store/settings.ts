@@ -1,5 +1,21 @@
 import * as z from 'zod';
 
+const MonthDay = z.string().regex(/^\d{2}-\d{2}$/);
+const Span = z.object({ from: MonthDay, to: MonthDay });
+
+/**
+ * Spans of the year in which the rounds ask for something, as month and day. They depend on the place; those offered
+ * are common practice in cold-winter country (no source), for the keeper to move.
+ */
+export const YearSpans = z.object({
+  swarmSeason: Span.default({ from: '05-01', to: '07-10' }),
+  miteSeason: Span.default({ from: '05-15', to: '09-30' }),
+  autumnPreparation: Span.default({ from: '08-20', to: '10-15' }),
+  winterOutcome: Span.default({ from: '03-10', to: '04-30' }),
+  springStrength: Span.default({ from: '04-10', to: '05-20' }),
+});
+export type YearSpans = z.infer<typeof YearSpans>;
+
 /** Choices of the keeper on this device. They are not facts, so they are not in the journal. */
 export const Settings = z.object({
   /** Weight of each trait in the index, by trait name; absent: the trait's own suggestion. */
@@ -18,6 +34,7 @@ export const Settings = z.object({
       }),
     )
     .default([]),
+  yearSpans: YearSpans.default(YearSpans.parse({})),
   washEveryDays: z.number().int().min(7).max(180).default(30),
   theme: z.enum(['system', 'light', 'dark']).default('system'),
   /** Colony shown last, so that an interrupted keeper comes back to it. */
