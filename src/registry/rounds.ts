@@ -40,8 +40,10 @@ export interface RoundsOptions {
 /** The rounds by yard in the order of driving, each colony by label. O(entries of the living colonies). */
 export function rounds(registry: Registry, options: RoundsOptions): readonly YardRound[] {
   const byYard = new Map<YardId | undefined, ColonyRound[]>();
+  const mine = options.keeper && yardsOf(registry, options.keeper);
   const living = [...registry.colonies.values()]
     .filter((colony) => isAlive(colony, options.on))
+    .filter((colony) => !mine || mine.has(yardOn(colony, options.on) as YardId))
     .sort(byLabel);
   for (const colony of living) {
     const yard = yardOn(colony, options.on);
