@@ -4,7 +4,7 @@
  *   hatched - laid in eggHatch, capped - laid in queenCapped, emerged - laid in queenEmergence, ...
  *
  * Cells of one making are a brood of sisters of several ages: laid, hatched, capped and emerged mean the first
- * among them, which is also the one who heads the colony unless she leaves with a swarm. The differences of the
+ * among those that come to be capped, and the first to emerge heads the colony unless she leaves with a swarm. The differences of the
  * table hold for the first of each as they hold for a single cell (the first to emerge was capped no
  * earlier than the first capped, and the first capped emerges no earlier than the first to emerge).
  * Sources: those of biology.ts. Cost O(1).

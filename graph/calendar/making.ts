@@ -51,6 +51,8 @@ export interface MakingModel {
   readonly likelyFirst: Day;
   /** False for a queen given as a virgin or mated: cells then have no place. */
   readonly hasCells: boolean;
+  /** True where cells or a queen came from elsewhere on that day. */
+  readonly broughtIn: boolean;
   readonly day: Day;
   readonly eggsUntil: Day;
   /** Last day on which an egg that becomes one of these cells can have been laid. */
@@ -108,7 +110,8 @@ function datedFromEgg(
 /** The bounds and the likely first day that a making gives. Days; never fails. */
 export function makingModel(making: Making): MakingModel {
   const { day } = making;
-  const shared = { day, eggsUntil: making.eggsUntil ?? day, lastCellEgg: day };
+  const broughtIn = !['made-queenless', 'brood-given', 'cells-left'].includes(making.kind);
+  const shared = { day, eggsUntil: making.eggsUntil ?? day, lastCellEgg: day, broughtIn };
   const egg = datedFromEgg(making);
   if (egg) return { ...shared, ...egg, firstEvent: 'laid', hasCells: true };
   if (making.kind === 'virgin-given') {

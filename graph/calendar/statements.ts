@@ -53,6 +53,9 @@ const IMPOSSIBLE: readonly (readonly Bound[])[] = [];
 /** Days for which cells of before may hang in a colony that was given a queen. */
 const CELLS_LEFT_OVER = 3;
 
+const OF_QUEENS: readonly SeenField[] = ['queen', 'severalEggsInCells', 'droneBroodOnly'];
+const OF_CELLS: readonly SeenField[] = ['cappedCells', 'openCells', 'emergedCells', 'tornCells'];
+
 const only = (...bounds: readonly Bound[]): readonly (readonly Bound[])[] => [bounds];
 
 function othersExplain(context: HistoryContext, day: Day, life: number): boolean {
@@ -174,8 +177,11 @@ function alternatives(context: HistoryContext, seen: Observation, field: SeenFie
  * days before the making are left out.
  */
 export function statementsOf(context: HistoryContext, seen: Observation): readonly Statement[] {
-  if (seen.day < context.model.day) return [];
-  return SEEN_FIELDS.filter((field) => seen[field] !== undefined)
+  const { day, broughtIn } = context.model;
+  if (seen.day < day) return [];
+  // On the day itself the sight may come before the work: the old queen is found and taken out, cells are hung.
+  const before = seen.day > day ? [] : broughtIn ? [...OF_QUEENS, ...OF_CELLS] : OF_QUEENS;
+  return SEEN_FIELDS.filter((field) => seen[field] !== undefined && !before.includes(field))
     .map((field) => ({
       day: seen.day,
       field,

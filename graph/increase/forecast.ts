@@ -15,8 +15,9 @@ import {
   type OwnAssumptions,
   valueIn,
 } from './assumptions.ts';
+import type { CombContent } from './comb.ts';
 import { contentOfPart, type SplitPart, settledBees } from './parts.ts';
-import { type DayState, followColony } from './population.ts';
+import { type Bees, type DayState, followColony } from './population.ts';
 
 export const FORECAST_DEFAULTS = Object.freeze({ weeks: [0, 3, 6] as readonly number[] });
 
@@ -44,16 +45,13 @@ export interface ForecastOptions {
   readonly own?: OwnAssumptions;
 }
 
-/** All the days of one part in one case, from the split to the last day. */
-export function daysOfPart(
-  parts: readonly SplitPart[],
-  index: number,
+/** All the days of a part with this content and these settled bees, in one case. */
+export function daysFrom(
+  { content, bees, layingFrom }: { content: CombContent; bees: Bees; layingFrom: number | undefined },
   one: Case,
   lastDay: number,
   own?: OwnAssumptions,
 ): readonly DayState[] {
-  const part = parts[index]!;
-  const content = contentOfPart(part, one, own);
   const value = (name: AssumptionName): number => valueIn(name, one, own);
   const rates = {
     firstForaging: value('firstForaging'),
@@ -64,17 +62,24 @@ export function daysOfPart(
     mostEggs: value('mostEggs'),
     halfStrength: value('halfStrength'),
   };
-  const start = {
-    bees: settledBees(parts, index, one, own),
-    brood: {
-      openBrood: content.openBrood,
-      cappedBrood: content.cappedBrood,
-      survival: value('broodSurvival'),
-    },
-    storesKg: content.storesKg,
-    ...(part.layingFrom !== undefined && { layingFrom: part.layingFrom }),
-  };
+  const { openBrood, cappedBrood, storesKg } = content;
+  const brood = { openBrood, cappedBrood, survival: value('broodSurvival') };
+  const start = { bees, brood, storesKg, ...(layingFrom !== undefined && { layingFrom }) };
   return followColony(start, rates, lastDay);
+}
+
+/** All the days of one part in one case, from the split to the last day. */
+export function daysOfPart(
+  parts: readonly SplitPart[],
+  index: number,
+  one: Case,
+  lastDay: number,
+  own?: OwnAssumptions,
+): readonly DayState[] {
+  const part = parts[index]!;
+  const content = contentOfPart(part, one, own);
+  const bees = settledBees(parts, index, one, own);
+  return daysFrom({ content, bees, layingFrom: part.layingFrom }, one, lastDay, own);
 }
 
 /** The forecast of one part among all the parts of a split. Bees, cells, kg; weeks from the split. */

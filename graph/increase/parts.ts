@@ -39,27 +39,33 @@ export function contentOfPart(part: SplitPart, one: Case, own?: OwnAssumptions):
   return { ...combs, bees: Math.max(0, combs.bees + bees(part.shakenFrom) - bees(part.shakenOff)) };
 }
 
-const GOES_HOME: readonly Stand[] = ['moved', 'beside', 'old-stand'];
+const receives = (stand: Stand): boolean => stand === 'old-stand' || stand === 'beside';
+
+/**
+ * Bees of one part when the flying bees have settled: `put` bees were put into each part, `share` of them fly.
+ */
+export function settle(stands: readonly Stand[], put: readonly number[], of: number, share: number): Bees {
+  const own = stands[of]!;
+  const house = put[of]! * (1 - share);
+  if (own === 'away') return { house, foragers: put[of]! * share };
+  if (!receives(own)) return { house, foragers: 0 };
+  const homing = put.reduce((sum, bees, index) => (stands[index] === 'away' ? sum : sum + bees * share), 0);
+  const onStand = stands.filter((stand) => stand === 'old-stand').length;
+  if (onStand > 0) return { house, foragers: own === 'old-stand' ? homing / onStand : 0 };
+  return { house, foragers: homing / stands.filter(receives).length };
+}
 
 /**
  * House bees and foragers of each part when the flying bees have settled, in one case. What leaves fewest bees in a
  * moved part leaves most on the old stand: the share of flying bees is taken at the end that is worse for `of`.
  */
 export function settledBees(parts: readonly SplitPart[], of: number, one: Case, own?: OwnAssumptions): Bees {
-  const receives = ({ stand }: SplitPart): boolean => stand === 'old-stand' || stand === 'beside';
-  const self = parts[of]!;
-  const worse: Case = receives(self) || one === 'likely' ? one : one === 'low' ? 'high' : 'low';
-  const share = valueIn('foragerShare', worse, own);
+  const worse: Case = receives(parts[of]!.stand) || one === 'likely' ? one : one === 'low' ? 'high' : 'low';
   const put = parts.map((part) => contentOfPart(part, one, own).bees);
-  const house = put[of]! * (1 - share);
-  if (self.stand === 'away') return { house, foragers: put[of]! * share };
-  if (!receives(self)) return { house, foragers: 0 };
-  const homing = parts.reduce(
-    (sum, { stand }, index) => (GOES_HOME.includes(stand) ? sum + put[index]! * share : sum),
-    0,
+  return settle(
+    parts.map(({ stand }) => stand),
+    put,
+    of,
+    valueIn('foragerShare', worse, own),
   );
-  const onStand = parts.filter(({ stand }) => stand === 'old-stand').length;
-  const receivers = onStand > 0 ? onStand : parts.filter(receives).length;
-  const mine = onStand > 0 && self.stand !== 'old-stand' ? 0 : homing / receivers;
-  return { house, foragers: mine };
 }

@@ -12,10 +12,10 @@
  * days). The result is good, not proven best; the same input always gives the same plan.
  */
 import { BIOLOGY } from '../calendar/biology.ts';
-import type { OwnAssumptions } from './assumptions.ts';
-import type { CombFrame } from './comb.ts';
-import { daysOfPart } from './forecast.ts';
-import type { PartQueen, SplitPart, Stand } from './parts.ts';
+import { type OwnAssumptions, valueIn } from './assumptions.ts';
+import { type CombContent, type CombFrame, contentOf, sumContent } from './comb.ts';
+import { daysFrom } from './forecast.ts';
+import { type PartQueen, type SplitPart, type Stand, settle } from './parts.ts';
 import { type Weakness, type WeaknessLimits, weaknessesOf, weakParts } from './weakness.ts';
 
 export interface SplitWish {
@@ -66,22 +66,53 @@ function partsOf(deal: Deal, wish: SplitWish): readonly SplitPart[] {
   }));
 }
 
-function costOf(deal: Deal, wish: SplitWish): number {
-  const parts = partsOf(deal, wish);
-  const day = PLAN_DEFAULTS.judgedWeek * 7;
-  const runs = parts.map((_, index) => daysOfPart(parts, index, 'likely', day, wish.own));
-  const options = { ...(wish.limits && { limits: wish.limits }), ...(wish.own && { own: wish.own }) };
-  const weak = parts.reduce(
-    (sum, _, index) => sum + weaknessesOf(parts, index, runs[index]!, options).length,
-    0,
+/** What stays the same while deals are tried. */
+interface Trial {
+  readonly wish: SplitWish;
+  readonly roles: readonly ReturnType<typeof roleOf>[];
+  /** Likely content of each frame. */
+  readonly contents: readonly CombContent[];
+  readonly options: { readonly limits?: Partial<WeaknessLimits>; readonly own?: OwnAssumptions };
+}
+
+function trialOf(wish: SplitWish): Trial {
+  return {
+    wish,
+    roles: Array.from({ length: wish.parts }, (_, index) => roleOf(index, wish)),
+    contents: wish.frames.map((frame) => contentOf(frame, 'likely', wish.own)),
+    options: { ...(wish.limits && { limits: wish.limits }), ...(wish.own && { own: wish.own }) },
+  };
+}
+
+/** Weak points of the parts under a deal, and the bees of each in the judged week, in the likely case. */
+function judge(deal: Deal, { wish, roles, contents, options }: Trial): { weak: number; bees: number[] } {
+  const { own } = wish;
+  const put = roles.map((_, index) =>
+    contents.reduce((sum, { bees }, at) => (deal.bees[at] === index ? sum + bees : sum), 0),
   );
-  const bees = runs.map((run) => run[day]!.bees);
+  const stands = roles.map(({ stand }) => stand);
+  const lastDay = PLAN_DEFAULTS.judgedWeek * 7;
+  let weak = 0;
+  const bees = roles.map((role, index) => {
+    const frames = wish.frames.filter((_, at) => deal.comb[at] === index);
+    const content = sumContent(contents.filter((_, at) => deal.comb[at] === index));
+    const settled = settle(stands, put, index, valueIn('foragerShare', 'likely', own));
+    const days = daysFrom({ content, bees: settled, layingFrom: role.layingFrom }, 'likely', lastDay, own);
+    const figures = { bees: settled.house + settled.foragers, broodDm2: content.broodDm2, days };
+    weak += weaknessesOf({ ...role, frames }, index, figures, options).length;
+    return days[lastDay]!.bees;
+  });
+  return { weak, bees };
+}
+
+function costOf(deal: Deal, trial: Trial): number {
+  const { shares, parts } = trial.wish;
+  const { weak, bees } = judge(deal, trial);
   const all = Math.max(
     1,
     bees.reduce((sum, one) => sum + one, 0),
   );
-  const wished = bees.map((_, index) => wish.shares?.[index] ?? 1 / wish.parts);
-  const uneven = bees.reduce((sum, one, index) => sum + (one / all - wished[index]!) ** 2, 0);
+  const uneven = bees.reduce((sum, one, index) => sum + (one / all - (shares?.[index] ?? 1 / parts)) ** 2, 0);
   const shaken = deal.comb.filter((part, at) => part !== deal.bees[at]).length;
   const moved = deal.comb.filter((part) => part !== 0).length;
   return 1000 * weak + 100 * uneven + 0.05 * shaken + 0.02 * moved;
@@ -128,17 +159,17 @@ function* neighbours(deal: Deal, { frames, parts }: SplitWish): Generator<Deal> 
  */
 export function planSplit(wish: SplitWish): SplitPlan {
   let deal = firstDeal(wish);
-  let cost = costOf(deal, wish);
+  const trial = trialOf(wish);
+  let cost = costOf(deal, trial);
   for (let step = 0; step < PLAN_DEFAULTS.mostSteps; step++) {
     let best: { deal: Deal; cost: number } | undefined;
     for (const next of neighbours(deal, wish)) {
-      const nextCost = costOf(next, wish);
+      const nextCost = costOf(next, trial);
       if (nextCost < (best?.cost ?? cost - 1e-9)) best = { deal: next, cost: nextCost };
     }
     if (!best) break;
     ({ deal, cost } = best);
   }
   const parts = partsOf(deal, wish);
-  const options = { ...(wish.limits && { limits: wish.limits }), ...(wish.own && { own: wish.own }) };
-  return { parts, weak: weakParts(parts, options) };
+  return { parts, weak: weakParts(parts, trial.options) };
 }

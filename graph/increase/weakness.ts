@@ -69,46 +69,55 @@ function missing(part: SplitPart, index: number): readonly Weakness[] {
   return queenless ? [{ part: index, code: 'no-queen-found' }] : [];
 }
 
-/** The weak points of one part by its likely days; the estimates carry the range. */
+/** The likely figures of one part, from which its weak points follow. */
+export interface PartFigures {
+  /** Settled bees. */
+  readonly bees: number;
+  readonly broodDm2: number;
+  readonly days: readonly DayState[];
+}
+
+/** The weak points of one part by its likely figures. */
 export function weaknessesOf(
-  parts: readonly SplitPart[],
+  part: SplitPart,
   index: number,
-  likelyDays: readonly DayState[],
+  { bees, broodDm2, days }: PartFigures,
   { limits, own }: WeaknessOptions = {},
 ): readonly Weakness[] {
   const { beesToRaise, beesWithQueen, coverBrood, lowest, storesDays } = { ...WEAKNESS_DEFAULTS, ...limits };
-  const part = parts[index]!;
-  const settled = estimate((one) => {
-    const { house, foragers } = settledBees(parts, index, one, own);
-    return house + foragers;
-  });
   const found: Weakness[] = [...missing(part, index)];
+  const add = (code: WeaknessCode, value: number, asked: number): void => {
+    if (value < asked)
+      found.push({ part: index, code, found: { low: value, likely: value, high: value }, asked });
+  };
   const least = part.queen === 'raises' ? beesToRaise : beesWithQueen;
-  if (settled.likely < least) found.push({ part: index, code: 'too-few-bees', found: settled, asked: least });
-  const { broodDm2 } = contentOfPart(part, 'likely', own);
-  const cover = Math.round(broodDm2 * valueIn('beesPerDm2', 'likely', own) * coverBrood);
-  if (settled.likely < cover) {
-    found.push({ part: index, code: 'too-few-bees-for-brood', found: settled, asked: cover });
-  }
-  const least42 = Math.min(...likelyDays.map(({ bees }) => bees));
-  if (settled.likely >= least && least42 < lowest) {
-    found.push({ part: index, code: 'falls-too-low', found: same(least42), asked: lowest });
-  }
-  const empty = likelyDays.find(({ storesKg }) => storesKg <= 0);
-  if (empty && empty.day < storesDays) {
-    found.push({ part: index, code: 'too-little-stores', found: same(empty.day), asked: storesDays });
-  }
+  add('too-few-bees', bees, least);
+  const cover = broodDm2 * valueIn('beesPerDm2', 'likely', own) * coverBrood;
+  add('too-few-bees-for-brood', bees, Math.round(cover));
+  const fewest = days.reduce((low, state) => Math.min(low, state.bees), Number.POSITIVE_INFINITY);
+  if (bees >= least) add('falls-too-low', fewest, lowest);
+  add(
+    'too-little-stores',
+    days.find(({ storesKg }) => storesKg <= 0)?.day ?? Number.POSITIVE_INFINITY,
+    storesDays,
+  );
   return found;
 }
 
-function same(value: number): Estimate {
-  return { low: value, likely: value, high: value };
-}
+const OF_SETTLED: readonly WeaknessCode[] = ['too-few-bees', 'too-few-bees-for-brood'];
 
 /** The weak points of all parts, in order of part. Empty: none that these assumptions show. */
 export function weakParts(parts: readonly SplitPart[], options: WeaknessOptions = {}): readonly Weakness[] {
-  const days = options.limits?.days ?? WEAKNESS_DEFAULTS.days;
-  return parts.flatMap((_, index) =>
-    weaknessesOf(parts, index, daysOfPart(parts, index, 'likely', days, options.own), options),
-  );
+  const { own, limits } = options;
+  const lastDay = limits?.days ?? WEAKNESS_DEFAULTS.days;
+  return parts.flatMap((part, index) => {
+    const settled = estimate((one) => {
+      const { house, foragers } = settledBees(parts, index, one, own);
+      return house + foragers;
+    });
+    const { broodDm2 } = contentOfPart(part, 'likely', own);
+    const days = daysOfPart(parts, index, 'likely', lastDay, own);
+    const weak = weaknessesOf(part, index, { bees: settled.likely, broodDm2, days }, options);
+    return weak.map((one) => (OF_SETTLED.includes(one.code) ? { ...one, found: settled } : one));
+  });
 }

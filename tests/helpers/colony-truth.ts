@@ -112,14 +112,16 @@ const KINDS = [
   'mated-queen-given',
 ] as const;
 
+type Kind = (typeof KINDS)[number];
+
 interface Begun {
   readonly making: Making;
   readonly cells: Cell[];
   readonly othersUntil: number;
 }
 
-function begin(chance: Chance, day: number): Begun {
-  const kind = KINDS[between(chance, 0, KINDS.length - 1)]!;
+function begin(chance: Chance, day: number, kinds: readonly Kind[] = KINDS): Begun {
+  const kind = kinds[between(chance, 0, kinds.length - 1)]!;
   const many = between(chance, 1, 7);
   const cells = (make: () => Cell): Cell[] => Array.from({ length: many }, make);
   const emergency = (hatched: number): number => Math.max(day, hatched) + between(chance, 0, 2);
@@ -176,11 +178,12 @@ function begin(chance: Chance, day: number): Begun {
   }
 }
 
+/** First day of something among the cells that come to be capped. */
 function firstDay(cells: readonly Cell[], of: (cell: Cell) => number): number {
-  return Math.floor(Math.min(...cells.map(of)));
+  return Math.floor(Math.min(...cells.filter(({ capped, tornDown }) => tornDown > capped).map(of)));
 }
 
-/** Tears down what the first virgin finds; now and then workers tear one down before, while others stand. */
+/** Tears down what the first virgin finds; now and then workers tear one down before it is capped. */
 function tearDown(chance: Chance, cells: Cell[]): void {
   const out = Math.min(...cells.map(({ emerged }) => emerged));
   for (const one of cells) {
@@ -188,7 +191,7 @@ function tearDown(chance: Chance, cells: Cell[]): void {
     else one.tornDown = out + chance() * 3;
   }
   const spare = cells.find(({ emerged }) => emerged !== out);
-  if (spare && chance() < 0.3) spare.tornDown = Math.min(spare.tornDown, spare.capped + chance());
+  if (spare && chance() < 0.3) spare.tornDown = spare.capped - 0.01 - chance();
 }
 
 /** Draws one colony; everything about it follows from the seed. */
@@ -254,4 +257,43 @@ function sight({ making, brood, cells, firstEgg, out }: Inside, time: number, ch
   if (!queen || chance() < 0.7) return { day, ...looked };
   if (making.kind === 'mated-queen-given' && queen === 'virgin') return { day, ...looked };
   return { day, ...looked, queen: chance() < 0.3 ? 'unmarked' : queen };
+}
+
+/**
+ * A colony with two hopes: made queenless, and given cells a few days later. The first virgin of either heads it; her
+ * days are those of the making she comes from.
+ */
+export function twoHopes(seed: number, day = 20_000): Truth & { readonly makings: readonly Making[] } {
+  const chance = seeded(seed);
+  const own = begin(chance, day, ['made-queenless']);
+  const given = begin(chance, day + between(chance, 0, 7), ['cells-given']);
+  const cells = [...own.cells, ...given.cells];
+  tearDown(chance, cells);
+  const out = Math.min(...cells.map(({ emerged }) => emerged));
+  const from = given.cells.some(({ emerged }) => emerged === out) ? given : own;
+  const emerged = Math.floor(out);
+  let mated = 0;
+  let laying = 0;
+  do {
+    mated = emerged + length(chance, 'matingFlight');
+    laying = mated + length(chance, 'flightToEggs');
+  } while (!within(laying - emerged, 'firstEggs'));
+  const others = Array.from({ length: 30 }, (_, back) => worker(chance, day - back));
+  const hers = Array.from({ length: 80 }, (_, after) => worker(chance, laying + after));
+  const days = {
+    laid: firstDay(from.cells, (one) => one.laid),
+    hatched: firstDay(from.cells, (one) => one.hatched),
+    capped: firstDay(from.cells, (one) => one.capped),
+    emerged,
+    mated,
+    laying,
+    cappedBrood: Math.floor(Math.min(...hers.map(({ capped }) => capped))),
+    firstWorkers: Math.floor(Math.min(...hers.map((one) => one.emerged))),
+    allHers: laying + length(chance, 'allHers'),
+  };
+  const hungFrom = given.making.day;
+  const inside = { making: own.making, brood: [...others, ...hers], firstEgg: hers[0]!.laid, out };
+  const see = (time: number, hour: Chance): Observation =>
+    sight({ ...inside, cells: time < hungFrom + 1 ? own.cells : cells }, time, hour);
+  return { making: own.making, makings: [own.making, given.making], days, see };
 }

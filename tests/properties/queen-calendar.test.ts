@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { EVENTS } from '../../graph/calendar/events.ts';
 import { inferQueenCalendar } from '../../graph/calendar/infer.ts';
 import type { Observation } from '../../graph/calendar/observation.ts';
-import { between, colonyTruth, seeded, type Truth } from '../helpers/colony-truth.ts';
+import { between, colonyTruth, seeded, type Truth, twoHopes } from '../helpers/colony-truth.ts';
 
 const RUNS = 600;
 
@@ -65,6 +65,29 @@ describe('the queen calendar, over invented colonies whose truth is known', () =
           if (!all[event]) continue;
           expect(all[event].earliest, event).toBeGreaterThanOrEqual(fewer[event]!.earliest);
           expect(all[event].latest, event).toBeLessThanOrEqual(fewer[event]!.latest);
+        }
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  it('holds the truth of whichever queen came first, where cells were given to a colony with brood of its own', () => {
+    fc.assert(
+      fc.property(history, ({ seed, visits }) => {
+        const truth = twoHopes(seed);
+        const observations = visits.map(([after, hour]) => {
+          const chance = seeded(hour);
+          return truth.see(truth.making.day + after + chance(), chance);
+        });
+        const { windows, contradictions } = inferQueenCalendar({
+          making: truth.makings,
+          observations,
+          on: truth.making.day + 100,
+        });
+        expect(contradictions).toEqual([]);
+        for (const event of EVENTS) {
+          expect(truth.days[event], event).toBeGreaterThanOrEqual(windows[event]!.earliest);
+          expect(truth.days[event], event).toBeLessThanOrEqual(windows[event]!.latest);
         }
       }),
       { numRuns: RUNS },

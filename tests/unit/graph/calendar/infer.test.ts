@@ -50,6 +50,12 @@ describe('the calendar of a colony made queenless', () => {
     expect(evidence.hersSince).toBeUndefined();
   });
 
+  it('lets the old queen, and drone brood alone, be seen on the day of the work: it came before she was taken out', () => {
+    const { contradictions, codes } = infer(queenless, [seen(0, { queen: 'old', droneBroodOnly: true })], 1);
+    expect(contradictions).toEqual([]);
+    expect(codes).toEqual(['as-recorded']);
+  });
+
   it('is laying once eggs are seen in her time, and then has no give-up day', () => {
     const { state, evidence, giveUp, windows } = infer(queenless, [
       seen(24, { eggs: false }),
@@ -185,6 +191,12 @@ describe('other ways to a queen', () => {
   it('dates cells exactly when the day of their eggs is known', () => {
     const cells: Making = { kind: 'cells-given', day: DAY, age: 'capped', eggsLaid: DAY - 10 };
     expect(infer(cells, [], 0).windows.emerged).toEqual(days(5, 6, 7));
+  });
+
+  it('lets a colony have no cells on the day on which capped ones are hung', () => {
+    const cells: Making = { kind: 'cells-given', day: DAY, age: 'capped' };
+    const none = seen(0, { cappedCells: false, openCells: false, emergedCells: false });
+    expect(infer(cells, [none], 0).windows).toEqual(infer(cells, [], 0).windows);
   });
 
   it('shows no cell days for a virgin given, and none before laying for a mated queen', () => {

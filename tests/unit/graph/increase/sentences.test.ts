@@ -4,7 +4,7 @@ import { assumptionText, estimateText, roughly, weaknessText } from '../../../..
 
 describe('figures of the planner in words', () => {
   it('are rounded to two figures', () => {
-    expect([12_345, 9876, 456, 12, 2.7183].map(roughly)).toEqual(['12,000', '9,900', '460', '12', '2.7']);
+    expect([12_345, 9876, 456, 12, 2.68].map(roughly)).toEqual(['12,000', '9,900', '460', '12', '2.7']);
   });
 
   it('carry their range, unless it rounds to nothing', () => {
