@@ -1,6 +1,6 @@
 import type { QueenId } from '../../src/journal/ids.ts';
 import { routes } from '../app/routes.ts';
-import { useStore } from '../app/store-context.ts';
+import { useRegistry } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import styles from './Chosen.module.css';
@@ -34,8 +34,8 @@ const FAMILY: readonly { readonly value: FamilyShown; readonly label: string }[]
 /** The queen chosen in the drawing: who she is, and what to show of her. */
 export function Chosen(props: ChosenProps) {
   const { life, line, shown } = props;
-  const { registry } = useStore();
-  const nameOf = (id: QueenId) => registry.value.queens.get(id)?.name ?? 'an unnamed queen';
+  const registry = useRegistry();
+  const nameOf = (id: QueenId) => registry.queens.get(id)?.name ?? 'an unnamed queen';
   return (
     <div class={styles.chosen}>
       <div class={styles.head}>

@@ -1,6 +1,7 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
+import { useWidth } from '../parts/use-width.ts';
 import { Axis } from './Axis.tsx';
 import { CanvasLines } from './CanvasLines.tsx';
 import styles from './drawing.module.css';
@@ -10,7 +11,6 @@ import type { Look } from './look.ts';
 import { SvgLines } from './SvgLines.tsx';
 import { isLarge, metricsFor, plotFor, windowHeight } from './sizes.ts';
 import { drawnYears, timeScale } from './time-scale.ts';
-import { useWidth } from './use-width.ts';
 import { useZoom } from './use-zoom.ts';
 import { nearest, stepOfKey, walk } from './walk.ts';
 import { ZoomButtons } from './ZoomButtons.tsx';

@@ -3,7 +3,7 @@ import type { QueenId } from '../../src/journal/ids.ts';
 import { hueClass } from './hue-class.ts';
 import styles from './LineList.module.css';
 import { LineMark } from './LineMark.tsx';
-import { besides, ended, hangsOn, survived } from './line-words.ts';
+import { besides, ended, hangsOn, survived, verdict } from './line-words.ts';
 import type { LineSummary } from './summaries.ts';
 import { WinterBars } from './WinterBars.tsx';
 
@@ -34,9 +34,16 @@ export function LineList({ lines, chosen, onChoose }: LineListProps) {
               <LineMark letter={line.letter} hue={line.hue} />
               <i class={`${styles.name} ${line.named ? '' : styles.unnamed}`}>{line.title}</i>
             </span>
-            <span class={line.living === 1 ? styles.sole : styles.hangs}>{hangsOn(line)}</span>
-            {besides(line) && <span class={styles.winters}>{besides(line)}</span>}
-            {line.winters.length > 0 && <span class={styles.winters}>{survived(line)}</span>}
+            <span>
+              <span class={line.living === 1 ? styles.sole : styles.hangs}>{hangsOn(line)}</span>
+              {besides(line) && <span class={styles.besides}> {besides(line)}</span>}
+            </span>
+            {line.winters.length > 0 && (
+              <span class={styles.winters}>
+                {survived(line)}
+                {verdict(line) && `, ${verdict(line)}`}
+              </span>
+            )}
             {line.living === 0 && line.expected === 0 && <span class={styles.winters}>{ended(line)}</span>}
           </button>
           {line.winters.length > 0 && <WinterBars winters={line.winters} />}

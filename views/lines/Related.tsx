@@ -1,7 +1,7 @@
 import { queenKey } from '../../graph/lineage/registry-graph.ts';
 import { relation } from '../../graph/lineage/relation.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
-import { useStore } from '../app/store-context.ts';
+import { useRegistry } from '../app/store-context.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import styles from './Chosen.module.css';
 import { queenIdOf } from './family.ts';
@@ -18,10 +18,10 @@ export interface RelatedProps {
 
 /** How two queens are related: in words, how sure, and as a number with what it means. */
 export function Related({ first, second, titleOf, onClose }: RelatedProps) {
-  const { registry } = useStore();
-  const graph = graphOf(registry.value);
+  const registry = useRegistry();
+  const graph = graphOf(registry);
   const between = relation(graph, queenKey(first), queenKey(second));
-  const kinship = kinshipOf(registry.value, first, second);
+  const kinship = kinshipOf(registry, first, second);
   const names = {
     first: titleOf(first),
     second: titleOf(second),

@@ -92,10 +92,11 @@ export function placeLives(
     y += height;
   }
   const lastDaughter = lastDaughters(shown);
+  const springs = new Map(scale.years.map(({ winter }) => [winter?.spring, winter?.to]));
   const queens = shown.map((life) => {
     const lane = lanes.lane.get(life.id) ?? 0;
     const top = (tops.get(life.line) ?? 0) + (lane + 0.68) * metrics.lane;
-    return drawnQueen(life, top, scale, lastDaughter.get(life.id));
+    return drawnQueen(life, top, scale, lastDaughter.get(life.id), springs);
   });
   const byId = new Map(queens.map((queen) => [queen.life.id, queen]));
   return { queens, byId, joints: jointsOf(queens, byId), strips, width: scale.width, height: y };
@@ -120,10 +121,15 @@ function lastDaughters(lives: readonly Life[]): ReadonlyMap<QueenId, number> {
   return last;
 }
 
-function drawnQueen(life: Life, y: number, scale: TimeScale, lastDaughter: number | undefined): DrawnQueen {
+function drawnQueen(
+  life: Life,
+  y: number,
+  scale: TimeScale,
+  lastDaughter: number | undefined,
+  springs: ReadonlyMap<number | undefined, number | undefined>,
+): DrawnQueen {
   const from = scale.x(life.start);
   const to = life.end === undefined ? scale.width : Math.max(scale.x(life.end), from + 5);
-  const spring = new Map(scale.years.map(({ winter }) => [winter?.spring, winter?.to]));
   return {
     life,
     y,
@@ -132,7 +138,7 @@ function drawnQueen(life: Life, y: number, scale: TimeScale, lastDaughter: numbe
     to,
     reach: Math.max(to, lastDaughter === undefined ? to : scale.x(lastDaughter)),
     winters: life.winters.flatMap((year) => {
-      const x = spring.get(year);
+      const x = springs.get(year);
       return x === undefined ? [] : [{ spring: year, x }];
     }),
     ...(life.named && !isHere(life) ? { name: life.title } : {}),

@@ -1,5 +1,5 @@
 import { go, routes } from '../app/routes.ts';
-import { useStore } from '../app/store-context.ts';
+import { useRegistry, useStore } from '../app/store-context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { Chosen } from './Chosen.tsx';
@@ -19,13 +19,14 @@ export function Lines(_props: { readonly id?: string }) {
   const facts = useLinesFacts();
   const choice = useLinesChoice();
   const { lives, lines, left, order, winters, filter } = facts;
-  const { registry, on } = useStore();
+  const registry = useRegistry();
+  const { on } = useStore();
   const look = useLook(facts, choice);
-  if (lives.value.length === 0) return <NoLines />;
-  const listed = aliveFirst(lines.value);
+  if (lives.length === 0) return <NoLines />;
+  const listed = aliveFirst(lines);
   return (
     <>
-      <PageHeader title="Lines" lead={linesLead(lines.value)} />
+      <PageHeader title="Lines" lead={linesLead(lines)} />
       <div class={styles.page}>
         <div class={styles.side}>
           <LineList
@@ -38,12 +39,12 @@ export function Lines(_props: { readonly id?: string }) {
           <ChosenPanel facts={facts} choice={choice} />
         </div>
         <div class={styles.drawing}>
-          <Controls filter={filter} yards={[...registry.value.yards.values()]} />
+          <Controls filter={filter} yards={[...registry.yards.values()]} />
           <Drawing
-            lives={left.value.lives}
-            lines={order.value}
+            lives={left.lives}
+            lines={order}
             on={on.value}
-            winters={winters.value}
+            winters={winters}
             look={look}
             onChoose={choice.choose}
             onOpen={(queen) => go(routes.queen(queen))}
@@ -51,10 +52,7 @@ export function Lines(_props: { readonly id?: string }) {
           <Legend />
         </div>
       </div>
-      <Outline
-        lives={left.value.lives}
-        lines={lines.value.filter(({ line }) => order.value.includes(line))}
-      />
+      <Outline lives={left.lives} lines={lines.filter(({ line }) => order.includes(line))} />
     </>
   );
 }
@@ -79,14 +77,14 @@ interface ChosenPanelProps {
 /** The chosen queen, and beside her the one she is compared with. Read out as the choice moves. */
 function ChosenPanel({ facts, choice }: ChosenPanelProps) {
   const { byId, lines } = facts;
-  const life = choice.chosen && byId.value.get(choice.chosen);
+  const life = choice.chosen && byId.get(choice.chosen);
   const other = choice.other.value;
   return (
     <div class={life ? styles.panel : styles.nobody} aria-live="polite">
       {life && !other && (
         <Chosen
           life={life}
-          line={lines.value.find(({ line }) => line === life.line)}
+          line={lines.find(({ line }) => line === life.line)}
           shown={choice.shown}
           onShow={choice.show}
           drones={choice.met}
@@ -105,7 +103,7 @@ function ChosenPanel({ facts, choice }: ChosenPanelProps) {
         <Related
           first={life.id}
           second={other}
-          titleOf={(queen) => byId.value.get(queen)?.title ?? 'a queen not in these records'}
+          titleOf={(queen) => byId.get(queen)?.title ?? 'a queen not in these records'}
           onClose={() => {
             choice.other.value = undefined;
           }}

@@ -1,3 +1,4 @@
+import type { LineVerdict } from '../../graph/merit/survival/line-scores.ts';
 import type { LineSummary } from './summaries.ts';
 import { monthText, queensText } from './words.ts';
 
@@ -22,6 +23,19 @@ export function survived({ winters }: LineSummary): string {
   const cameOut = winters.reduce((sum, winter) => sum + winter.cameOut, 0);
   const count = winters.length === 1 ? 'one winter' : `${winters.length} winters`;
   return `${count}: ${cameOut} of ${wentIn} through`;
+}
+
+const VERDICTS: Readonly<Record<LineVerdict, string>> = {
+  'no-neighbours': 'nobody to compare it with',
+  'too-few': 'too few to tell from luck',
+  'not-told-from-luck': 'not told from luck',
+  better: 'better than its neighbours',
+  worse: 'worse than its neighbours',
+};
+
+/** What the winters of a line say beside those of its neighbours: "too few to tell from luck". */
+export function verdict({ score }: LineSummary): string | undefined {
+  return score && VERDICTS[score.verdict];
 }
 
 export function ended(line: LineSummary): string {

@@ -1,5 +1,9 @@
+import { collectRecords } from '../../graph/merit/collect-records.ts';
+import { type LineScore, lineScores } from '../../graph/merit/survival/line-scores.ts';
+import { winterSurvival } from '../../graph/merit/traits/winter-survival.ts';
 import { dayNumber, firstDay, lastDay, type PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
+import { traitObservations } from '../../src/registry/observations.ts';
 import type { Queen, Registry } from '../../src/registry/state.ts';
 import type { Life } from './lives.ts';
 
@@ -29,7 +33,8 @@ export interface LineSummary {
   readonly since: number;
   readonly ended?: number;
   readonly winters: readonly WinterCount[];
-  readonly soleQueen?: QueenId;
+  /** Whether her winters tell the line from its neighbours; absent when no winter of it counts. */
+  readonly score?: LineScore;
 }
 
 /** Every line, by the first day of its founder. */
@@ -38,6 +43,7 @@ export function lineSummaries(
   lives: readonly Life[],
   on: PlainDay,
 ): readonly LineSummary[] {
+  const scores = scoresOf(registry, lives);
   const members = new Map<QueenId, Life[]>();
   for (const life of lives) {
     const line = members.get(life.line);
@@ -46,7 +52,14 @@ export function lineSummaries(
   }
   return [...members.values()]
     .sort((a, b) => (a[0]?.start ?? 0) - (b[0]?.start ?? 0) || ((a[0]?.id ?? '') < (b[0]?.id ?? '') ? -1 : 1))
-    .flatMap((line, index) => summary(registry, line, index, on));
+    .flatMap((line, index) => summary(registry, line, index, on, scores.get(line[0]?.line ?? '')));
+}
+
+/** Each line's winters beside those of its neighbours of the same yard and winter. */
+function scoresOf(registry: Registry, lives: readonly Life[]): ReadonlyMap<string, LineScore> {
+  const line = new Map<string, string>(lives.map((life) => [life.id, life.line]));
+  const { records } = collectRecords(winterSurvival, traitObservations(registry));
+  return new Map(lineScores(records, (queen) => line.get(queen)).map((score) => [score.line, score]));
 }
 
 /** Lines with a living or awaited queen, then those that ended; each by its letter. */
@@ -55,12 +68,17 @@ export function aliveFirst(lines: readonly LineSummary[]): readonly LineSummary[
   return [...lines].sort((a, b) => rank(a) - rank(b));
 }
 
-function summary(registry: Registry, line: readonly Life[], index: number, on: PlainDay): LineSummary[] {
+function summary(
+  registry: Registry,
+  line: readonly Life[],
+  index: number,
+  on: PlainDay,
+  score: LineScore | undefined,
+): LineSummary[] {
   const founder = line[0];
   if (!founder) return [];
   const living = line.filter(({ fate }) => fate === 'living');
   const expected = line.filter(({ fate }) => fate === 'expected');
-  const sole = living.length === 1 ? living[0]?.id : undefined;
   return [
     {
       line: founder.line,
@@ -77,7 +95,7 @@ function summary(registry: Registry, line: readonly Life[], index: number, on: P
         ? {}
         : { ended: Math.max(...line.map(({ end, start }) => end ?? start)) }),
       winters: winterCounts(registry, line, on),
-      ...(sole ? { soleQueen: sole } : {}),
+      ...(score ? { score } : {}),
     },
   ];
 }

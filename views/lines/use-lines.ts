@@ -1,9 +1,10 @@
-import { type ReadonlySignal, type Signal, useComputed, useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { useSearchValue } from '../app/location.ts';
 import { goInstead, routes } from '../app/routes.ts';
-import { useStore } from '../app/store-context.ts';
+import { useRegistry, useStore } from '../app/store-context.ts';
 import { type DroneSources, droneSources } from './drone-sources.ts';
 import { type FamilyShown, familyOf } from './family.ts';
 import { type Filtered, filterLives, type LinesFilter } from './filter.ts';
@@ -13,32 +14,33 @@ import { type Look, lookOf } from './look.ts';
 import { aliveFirst, type LineSummary, lineSummaries, type WinterCount, winterCounts } from './summaries.ts';
 
 export interface LinesFacts {
-  readonly lives: ReadonlySignal<readonly Life[]>;
-  readonly byId: ReadonlySignal<ReadonlyMap<QueenId, Life>>;
-  readonly lines: ReadonlySignal<readonly LineSummary[]>;
+  readonly lives: readonly Life[];
+  readonly byId: ReadonlyMap<QueenId, Life>;
+  readonly lines: readonly LineSummary[];
   readonly filter: Signal<LinesFilter>;
-  readonly left: ReadonlySignal<Filtered>;
+  readonly left: Filtered;
   /** Lines left by the filter, from top to bottom of the drawing: those alive first. */
-  readonly order: ReadonlySignal<readonly QueenId[]>;
+  readonly order: readonly QueenId[];
   /** Queens in and out of each winter, of those left by the filter. */
-  readonly winters: ReadonlySignal<ReadonlyMap<number, WinterCount>>;
+  readonly winters: ReadonlyMap<number, WinterCount>;
 }
 
-/** Everything the drawing is made of, from the records as they stand. */
+/** Everything the drawing is made of, from the records as they stood on the day shown. */
 export function useLinesFacts(): LinesFacts {
-  const { registry, on } = useStore();
-  const lives = useComputed(() => livesOf(registry.value, on.value));
-  const byId = useComputed(() => new Map(lives.value.map((life) => [life.id, life])));
-  const lines = useComputed(() => lineSummaries(registry.value, lives.value, on.value));
+  const registry = useRegistry();
+  const on = useStore().on.value;
   const filter = useSignal<LinesFilter>({ living: false });
-  const left = useComputed(() => filterLives(lives.value, filter.value));
-  const order = useComputed(() => {
-    const here = new Set(left.value.lives.map(({ line }) => line));
-    return aliveFirst(lines.value).flatMap(({ line }) => (here.has(line) ? [line] : []));
-  });
-  const winters = useComputed(
-    () =>
-      new Map(winterCounts(registry.value, left.value.lives, on.value).map((each) => [each.spring, each])),
+  const lives = useMemo(() => livesOf(registry, on), [registry, on]);
+  const byId = useMemo(() => new Map(lives.map((life) => [life.id, life])), [lives]);
+  const lines = useMemo(() => lineSummaries(registry, lives, on), [registry, lives, on]);
+  const left = useMemo(() => filterLives(lives, filter.value), [lives, filter.value]);
+  const order = useMemo(() => {
+    const here = new Set(left.lives.map(({ line }) => line));
+    return aliveFirst(lines).flatMap(({ line }) => (here.has(line) ? [line] : []));
+  }, [left, lines]);
+  const winters = useMemo(
+    () => new Map(winterCounts(registry, left.lives, on).map((each) => [each.spring, each])),
+    [registry, left, on],
   );
   return { lives, byId, lines, filter, left, order, winters };
 }
@@ -57,24 +59,23 @@ export interface LinesChoice {
 
 /** Who is chosen, kept in the address so that a link or a way back finds her again. */
 export function useLinesChoice(): LinesChoice {
-  const { registry } = useStore();
+  const registry = useRegistry();
   const asked = useSearchValue('focus') as QueenId | undefined;
-  const chosen = asked && registry.value.queens.has(asked) ? asked : undefined;
+  const her = asked && registry.queens.get(asked);
+  const chosen = her?.id;
   const shown = familyShown(useSearchValue('show'));
   const other = useSignal<QueenId | undefined>(undefined);
   const comparing = useSignal(false);
   const dronesShown = useSignal(false);
-  const look = (focus: QueenId | undefined, show: FamilyShown | undefined) => {
+  const look = (focus: QueenId | undefined, show: FamilyShown | undefined) =>
     goInstead(routes.lines(focus ? { focus, ...(show ? { show } : {}) } : {}));
-  };
-  const her = chosen && registry.value.queens.get(chosen);
   return {
     chosen,
     shown,
     other,
     comparing,
     dronesShown,
-    met: her && droneSources(registry.value, her),
+    met: her && droneSources(registry, her),
     choose: (queen) => {
       const compared = comparing.value && chosen !== undefined && queen !== undefined && queen !== chosen;
       other.value = compared ? queen : undefined;
@@ -91,13 +92,13 @@ function familyShown(text: string | undefined): FamilyShown | undefined {
 
 /** Colours, words and emphasis of the drawing for the facts and the choice. */
 export function useLook(facts: LinesFacts, choice: LinesChoice): Look {
-  const { registry } = useStore();
+  const registry = useRegistry();
   const drones = choice.dronesShown.value ? choice.met : undefined;
   return lookOf({
-    lives: facts.byId.value,
-    summaries: facts.lines.value,
+    lives: facts.byId,
+    summaries: facts.lines,
     chosen: [choice.chosen, choice.other.value].filter((id) => id !== undefined),
-    family: inFullInk(registry.value, facts, choice, drones),
+    family: inFullInk(registry, facts, choice, drones),
     drones,
   });
 }
@@ -111,5 +112,5 @@ function inFullInk(
 ): ReadonlySet<QueenId> | undefined {
   if (chosen && shown) return familyOf(graphOf(registry), chosen, shown);
   if (drones) return new Set([drones.queen, ...drones.mothers.map(({ queen }) => queen)]);
-  return facts.left.value.wanted;
+  return facts.left.wanted;
 }
