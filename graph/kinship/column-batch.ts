@@ -18,7 +18,7 @@ const SWEEP_PAIR_COST = 3;
 export interface Batch {
   /** Tasks to evaluate: drone sources and family tasks. */
   readonly tasks: readonly number[];
-  /** Queens at whom task k of the batch is read: list k. */
+  /** Matings at whose queen task k of the batch is read: list k. */
   readonly readers: NumberLists;
 }
 
@@ -55,12 +55,15 @@ export function evaluateBatch(state: MendelianState, batch: Batch): BatchResult 
 /** The forms and readings of a batch over the rows that matter to it. */
 function prepare(state: MendelianState, { tasks, readers }: Batch): Work {
   const written = state.forms;
+  const { queenOfMating } = state.resolved;
   const forms = rowSums(tasks.length, (place, take) => {
     const task = tasks[place]!;
     for (let k = written.start[task]!; k < written.end[task]!; k++)
       take(written.row[k]!, written.coefficient[k]!);
   });
-  const readings = rowSums(readers.item.length, (k, take) => readingRows(state, readers.item[k]!, take));
+  const readings = rowSums(readers.item.length, (k, take) =>
+    readingRows(state, queenOfMating[readers.item[k]!]!, take),
+  );
   const targets = new Int32Array(forms.row.length + readings.row.length);
   targets.set(forms.row);
   targets.set(readings.row, forms.row.length);

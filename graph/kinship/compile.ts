@@ -25,10 +25,11 @@ export function compilePedigree(input: PedigreeInput): CompiledPedigree {
   const waitsFor = dependencies(resolved);
   const level = levels(waitsFor);
   if (!level) return { ok: false, problems: loopProblems(input, resolved, waitsFor) };
-  const { entityNode, ...layout } = layOutNodes(input, resolved, birthOrder(waitsFor, level));
-  const terms = mendelianTerms(resolved, { ...layout, entityNode }, level);
-  const { mendelian, diagonal, inbreeding, relationToMates } = terms;
-  return { ok: true, pedigree: { ...layout, mendelian, diagonal, inbreeding, relationToMates } };
+  const layout = layOutNodes(input, resolved, birthOrder(waitsFor, level));
+  const terms = mendelianTerms(resolved, layout, level);
+  const { mendelian, diagonal, inbreeding } = terms;
+  const relationToMates = terms.relationToMates.slice(0, input.queens.length);
+  return { ok: true, pedigree: { ...layout.nodes, mendelian, diagonal, inbreeding, relationToMates } };
 }
 
 function loopProblems(input: PedigreeInput, resolved: Resolved, waitsFor: Dependencies): PedigreeProblem[] {

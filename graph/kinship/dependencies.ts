@@ -13,7 +13,8 @@ export interface Dependencies {
 }
 
 export function dependencies(resolved: Resolved): Dependencies {
-  const { firstQueen, firstDrone, firstSource, dams, sources, founderBackground, sourceOf } = resolved;
+  const { firstQueen, firstDrone, firstSource, dams, sources, founderBackground, sourceOf, queenOfMating } =
+    resolved;
   const count = (entity: number): number => {
     if (entity < firstQueen) return 0;
     if (entity < firstDrone) {
@@ -26,8 +27,8 @@ export function dependencies(resolved: Resolved): Dependencies {
   };
   const queenDependency = (queen: number, k: number): number => {
     if (founderBackground[queen]! >= 0) return founderBackground[queen]!;
-    const dam = dams.item[dams.start[queen]! + (k >> 1)]!;
-    return k & 1 ? firstSource + sourceOf[dam]! : firstQueen + dam;
+    const mating = dams.item[dams.start[queen]! + (k >> 1)]!;
+    return k & 1 ? firstSource + sourceOf[mating]! : firstQueen + queenOfMating[mating]!;
   };
   const at = (entity: number, k: number): number => {
     if (entity < firstDrone) return queenDependency(entity - firstQueen, k);

@@ -158,7 +158,8 @@ export function checkDamsHaveMated(context: Context, dams: ShareRows, sourceOf: 
   for (let index = 0; index < queens.length; index++) {
     for (let k = dams.start[index]!; k < dams.start[index + 1]!; k++) {
       const dam = dams.item[k]!;
-      if (dam < 0 || sourceOf[dam]! >= 0 || queens[dam]!.mating || told.has(dam)) continue;
+      if (dam < 0 || dam >= queens.length || sourceOf[dam]! >= 0 || queens[dam]!.mating || told.has(dam))
+        continue;
       told.add(dam);
       const place: Place = { list: 'queens', index: dam, record: queens[dam]!.id, field: 'mating' };
       report(context.problems, place, 'dam-without-mating', [

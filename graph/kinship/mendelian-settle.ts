@@ -24,7 +24,7 @@ export function settleBackground(state: MendelianState, background: number): voi
 /** `square`: c' A c over the parents of a queen with a dam; unused for a founder. */
 export function settleQueen(state: MendelianState, queen: number, square: number): void {
   const { resolved, layout } = state;
-  const node = layout.queenNode[queen]!;
+  const node = layout.nodes.queenNode[queen]!;
   const background = resolved.founderBackground[queen]!;
   if (background >= 0) {
     const theta = resolved.backgroundKinship[background]!;
@@ -44,7 +44,7 @@ export function settleQueen(state: MendelianState, queen: number, square: number
 /** A drone is one gamete: haploid, alike to himself, d = 2 - A[mother][mother]. */
 export function settleDrone(state: MendelianState, drone: number): void {
   const { resolved, layout } = state;
-  const mother = layout.queenNode[resolved.droneMother[drone]!]!;
+  const mother = layout.nodes.queenNode[resolved.droneMother[drone]!]!;
   const entity = resolved.firstDrone + drone;
   settleNode(state, layout.entityNode[entity]!, 2, 2 - state.diagonal[mother]!);
   announce(state, entity);
@@ -57,22 +57,24 @@ export function settlePool(state: MendelianState, source: number): void {
   addSourceRow(state, source);
 }
 
-/** The mates of a queen whose source's square is known; with daughters, her family too. */
-export function settleMates(state: MendelianState, queen: number): void {
+/** The mates of one mating, when its source's square is known; with daughters, its family too. */
+export function settleMates(state: MendelianState, mating: number): void {
   const { resolved, layout } = state;
-  const source = resolved.sourceOf[queen]!;
+  const source = resolved.sourceOf[mating]!;
   const square = state.squares[source]!;
-  const own = resolved.ofKnownDrones[source] ? 0 : Math.max(0, 2 - square) / resolved.effectiveMates[queen]!;
-  settleNode(state, layout.matesNode[queen]!, square + own, own);
-  if (hasDaughters(state, queen)) addFamilyRow(state, queen);
+  const mates = resolved.effectiveMates[resolved.queenOfMating[mating]!]!;
+  const own = resolved.ofKnownDrones[source] ? 0 : Math.max(0, 2 - square) / mates;
+  settleNode(state, layout.nodeOfMating[mating]!, square + own, own);
+  if (hasDaughters(state, mating)) addFamilyRow(state, mating);
 }
 
 /** c' A c over the parents of a queen with one certain dam: from what is known of dam and mates. */
-export function squareOfOneDam({ layout, diagonal, relationToMates }: MendelianState, dam: number): number {
-  const damNode = layout.queenNode[dam]!;
-  const matesNode = layout.matesNode[dam]!;
-  return (diagonal[damNode]! + diagonal[matesNode]! + 2 * relationToMates[dam]!) / 4;
+export function squareOfOneDam(state: MendelianState, mating: number): number {
+  const { resolved, layout, diagonal, relationToMates } = state;
+  const damNode = layout.nodes.queenNode[resolved.queenOfMating[mating]!]!;
+  const matesNode = layout.nodeOfMating[mating]!;
+  return (diagonal[damNode]! + diagonal[matesNode]! + 2 * relationToMates[mating]!) / 4;
 }
 
-export const hasDaughters = ({ daughtersOf }: MendelianState, queen: number): boolean =>
-  daughtersOf.start[queen + 1]! > daughtersOf.start[queen]!;
+export const hasDaughters = ({ daughtersOf }: MendelianState, mating: number): boolean =>
+  daughtersOf.start[mating + 1]! > daughtersOf.start[mating]!;

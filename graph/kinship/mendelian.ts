@@ -43,7 +43,8 @@ export function mendelianTerms(resolved: Resolved, layout: Layout, level: Int32A
   }
   for (;;) {
     spread(state, open);
-    const batch = [...state.familiesReady.splice(0), ...nextSources(state, open, level)];
+    const sources = nextSources(state, open, level);
+    const batch = [...state.familiesReady.splice(0), ...sources];
     if (batch.length === 0) break;
     runBatch(state, batch, open);
   }
@@ -54,7 +55,7 @@ export function mendelianTerms(resolved: Resolved, layout: Layout, level: Int32A
 
 /** Tells sources and single drones of what has become known, until nothing more follows without a column. */
 function spread(state: MendelianState, open: Set<number>): void {
-  const { resolved, sourcesHolding, readersPending, damsWaiting, dronesOf, newlyKnown } = state;
+  const { resolved, sourcesHolding, readersPending, damsWaiting, dronesOf, matingsOf, newlyKnown } = state;
   const { firstQueen, firstDrone, sourceOf } = resolved;
   for (let entity = newlyKnown.pop(); entity !== undefined; entity = newlyKnown.pop()) {
     for (let k = sourcesHolding.start[entity]!; k < sourcesHolding.start[entity + 1]!; k++) {
@@ -66,10 +67,11 @@ function spread(state: MendelianState, open: Set<number>): void {
     const queen = entity - firstQueen;
     for (let k = dronesOf.start[queen]!; k < dronesOf.start[queen + 1]!; k++)
       settleDrone(state, dronesOf.item[k]!);
-    const source = sourceOf[queen]!;
-    if (source < 0) continue;
-    readersPending[source]!--;
-    if (hasDaughters(state, queen)) damsWaiting[source]!++;
+    for (let k = matingsOf.start[queen]!; k < matingsOf.start[queen + 1]!; k++) {
+      const mating = matingsOf.item[k]!;
+      readersPending[sourceOf[mating]!]!--;
+      if (hasDaughters(state, mating)) damsWaiting[sourceOf[mating]!]!++;
+    }
   }
 }
 
@@ -92,45 +94,47 @@ function nextSources(state: MendelianState, open: ReadonlySet<number>, level: In
   return complete.length > 0 || state.familiesReady.length > 0 ? complete : partial;
 }
 
-/** Queens who met the drones of a source, are known, and have not been read. */
+/** Matings with the drones of a source whose queen is known, and which have not been read. */
 function readersNow(
   { resolved, readersOf, isKnown, relationToMates }: MendelianState,
   source: number,
 ): number[] {
   const ready: number[] = [];
   for (let k = readersOf.start[source]!; k < readersOf.start[source + 1]!; k++) {
-    const queen = readersOf.item[k]!;
-    if (isKnown[resolved.firstQueen + queen] && Number.isNaN(relationToMates[queen]!)) ready.push(queen);
+    const mating = readersOf.item[k]!;
+    const queen = resolved.firstQueen + resolved.queenOfMating[mating]!;
+    if (isKnown[queen] && Number.isNaN(relationToMates[mating]!)) ready.push(mating);
   }
   return ready;
 }
 
 function runBatch(state: MendelianState, tasks: readonly number[], open: Set<number>): void {
-  const queens: number[] = [];
+  const matings: number[] = [];
   const places: number[] = [];
   tasks.forEach((task, place) => {
     if (task >= state.firstFamily) return;
-    for (const queen of readersNow(state, task)) {
-      queens.push(queen);
+    for (const mating of readersNow(state, task)) {
+      matings.push(mating);
       places.push(place);
     }
   });
-  const readers = numberLists(tasks.length, places, queens);
+  const readers = numberLists(tasks.length, places, matings);
   const { squares, readings } = evaluateBatch(state, { tasks, readers });
-  readers.item.forEach((queen, k) => {
-    state.relationToMates[queen] = readings[k]!;
+  readers.item.forEach((mating, k) => {
+    state.relationToMates[mating] = readings[k]!;
   });
   tasks.forEach((task, place) => {
     if (task >= state.firstFamily) finishFamily(state, task, squares[place]!);
     else finishSource(state, task, squares[place]!, open);
   });
-  for (const queen of inRowOrder(state, queens)) finishReader(state, queen);
+  for (const mating of inRowOrder(state, matings)) finishReader(state, mating);
 }
 
-/** Queens by the row they come from, so that the rows of their families follow the order of memory. */
-function inRowOrder(state: MendelianState, queens: readonly number[]): Float64Array {
+/** Matings by the row their queen comes from, so that the rows of families follow the order of memory. */
+function inRowOrder(state: MendelianState, matings: readonly number[]): Float64Array {
   const count = state.rowOfFamily.length;
-  const keys = Float64Array.from(queens, (queen) => (lastRowOfQueen(state, queen) + 1) * count + queen);
+  const rowFor = (mating: number): number => lastRowOfQueen(state, state.resolved.queenOfMating[mating]!) + 1;
+  const keys = Float64Array.from(matings, (mating) => rowFor(mating) * count + mating);
   return keys.sort().map((key) => key % count);
 }
 
@@ -150,16 +154,16 @@ function finishSource(state: MendelianState, source: number, square: number, ope
   settlePool(state, source);
 }
 
-/** A queen whose relation to her mates is now known: her mates follow, and daughters whose dams are all read. */
-function finishReader(state: MendelianState, queen: number): void {
+/** A mating whose queen's relation to the mates is now known: they follow, and daughters whose dams are all read. */
+function finishReader(state: MendelianState, mating: number): void {
   const { daughtersOf, damsPending, familyOf, firstFamily, queensOfFamily, familiesReady } = state;
-  settleMates(state, queen);
-  for (let k = daughtersOf.start[queen]!; k < daughtersOf.start[queen + 1]!; k++) {
+  settleMates(state, mating);
+  for (let k = daughtersOf.start[mating]!; k < daughtersOf.start[mating + 1]!; k++) {
     const daughter = daughtersOf.item[k]!;
     damsPending[daughter]!--;
     if (damsPending[daughter]! > 0) continue;
     const family = familyOf[daughter]!;
-    if (family < 0) settleQueen(state, daughter, squareOfOneDam(state, queen));
+    if (family < 0) settleQueen(state, daughter, squareOfOneDam(state, mating));
     else if (queensOfFamily.item[queensOfFamily.start[family - firstFamily]!] === daughter) {
       familiesReady.push(family);
     }

@@ -11,10 +11,13 @@ import type { PedigreeInput } from './pedigree-input.ts';
 import type { Resolved } from './resolve-input.ts';
 
 /** A pedigree whose Mendelian variances and diagonal are still to be computed. */
-export type Layout = Omit<Pedigree, 'mendelian' | 'diagonal' | 'inbreeding' | 'relationToMates'> & {
+export interface Layout {
+  readonly nodes: Omit<Pedigree, 'mendelian' | 'diagonal' | 'inbreeding' | 'relationToMates'>;
   /** Node of each entity of the resolved input; -1 for a source without a node of its own. */
   readonly entityNode: Int32Array;
-};
+  /** Mates node of each mating; -1 for a queen without one. */
+  readonly nodeOfMating: Int32Array;
+}
 
 interface Writer {
   readonly kind: Uint8Array;
@@ -67,54 +70,81 @@ function newWriter(resolved: Resolved, hasNode: Uint8Array): Writer {
   };
 }
 
+interface Work extends Omit<Layout, 'nodes'> {
+  readonly resolved: Resolved;
+  readonly writer: Writer;
+  readonly hasNode: Uint8Array;
+}
+
 /** `order`: all entities in birth order. */
 export function layOutNodes(input: PedigreeInput, resolved: Resolved, order: Int32Array): Layout {
-  const { firstQueen, firstDrone, firstSource, dams, sources, sourceOf, founderBackground } = resolved;
+  const { sourceOf } = resolved;
   const hasNode = sourcesWithNodes(resolved, input.pools.length);
-  const writer = newWriter(resolved, hasNode);
-  const entityNode = new Int32Array(order.length).fill(-1);
-  const matesNode = new Int32Array(input.queens.length).fill(-1);
+  const work: Work = {
+    resolved,
+    hasNode,
+    writer: newWriter(resolved, hasNode),
+    entityNode: new Int32Array(order.length).fill(-1),
+    nodeOfMating: new Int32Array(sourceOf.length).fill(-1),
+  };
+  for (const entity of order) work.entityNode[entity] = addEntity(work, entity);
+  for (let mating = 0; mating < sourceOf.length; mating++)
+    if (sourceOf[mating]! >= 0) ensureMates(work, mating);
+  const { entityNode, nodeOfMating, writer } = work;
+  const { size, kind, parentStart, parent, coefficient } = writer;
+  const matesNode = nodeOfMating.slice(0, input.queens.length);
+  const names = named(input, resolved, entityNode);
+  return {
+    nodes: { size, kind, parentStart, parent, coefficient, matesNode, ...names },
+    entityNode,
+    nodeOfMating,
+  };
+}
 
-  const linkSource = (source: number): void => {
-    for (let k = sources.start[source]!; k < sources.start[source + 1]!; k++) {
-      link(writer, entityNode[sources.item[k]!]!, sources.share[k]!);
-    }
-  };
-  const ensureMates = (queen: number): void => {
-    if (matesNode[queen] !== -1) return;
-    const source = sourceOf[queen]!;
-    if (hasNode[source]) link(writer, entityNode[firstSource + source]!, 1);
-    else linkSource(source);
-    matesNode[queen] = close(writer, NodeKind.mates);
-  };
-  const addQueen = (queen: number): number => {
-    if (founderBackground[queen]! >= 0) {
-      link(writer, entityNode[founderBackground[queen]!]!, 1);
-      return close(writer, NodeKind.founder);
-    }
-    for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) ensureMates(dams.item[k]!);
-    for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) {
-      const dam = dams.item[k]!;
-      link(writer, entityNode[firstQueen + dam]!, dams.share[k]! / 2);
-      link(writer, matesNode[dam]!, dams.share[k]! / 2);
-    }
-    return close(writer, NodeKind.queen);
-  };
-  const addEntity = (entity: number): number => {
-    if (entity < firstQueen) return close(writer, NodeKind.background);
-    if (entity < firstDrone) return addQueen(entity - firstQueen);
-    if (entity < firstSource) {
-      link(writer, entityNode[firstQueen + resolved.droneMother[entity - firstDrone]!]!, 1);
-      return close(writer, NodeKind.drone);
-    }
-    if (!hasNode[entity - firstSource]) return -1;
-    linkSource(entity - firstSource);
-    return close(writer, NodeKind.pool);
-  };
+/** Writes the node of an entity whose parents have theirs; -1 for a source that needs none. */
+function addEntity(work: Work, entity: number): number {
+  const { resolved, writer, hasNode, entityNode } = work;
+  const { firstQueen, firstDrone, firstSource, droneMother } = resolved;
+  if (entity < firstQueen) return close(writer, NodeKind.background);
+  if (entity < firstDrone) return addQueen(work, entity - firstQueen);
+  if (entity < firstSource) {
+    link(writer, entityNode[firstQueen + droneMother[entity - firstDrone]!]!, 1);
+    return close(writer, NodeKind.drone);
+  }
+  if (!hasNode[entity - firstSource]) return -1;
+  linkSource(work, entity - firstSource);
+  return close(writer, NodeKind.pool);
+}
 
-  for (const entity of order) entityNode[entity] = addEntity(entity);
-  for (let queen = 0; queen < sourceOf.length; queen++) if (sourceOf[queen]! >= 0) ensureMates(queen);
-  return { ...named(input, resolved, entityNode), ...writer, matesNode, entityNode };
+function addQueen(work: Work, queen: number): number {
+  const { resolved, writer, entityNode, nodeOfMating } = work;
+  const { firstQueen, dams, founderBackground, queenOfMating } = resolved;
+  if (founderBackground[queen]! >= 0) {
+    link(writer, entityNode[founderBackground[queen]!]!, 1);
+    return close(writer, NodeKind.founder);
+  }
+  for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) ensureMates(work, dams.item[k]!);
+  for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) {
+    const mating = dams.item[k]!;
+    link(writer, entityNode[firstQueen + queenOfMating[mating]!]!, dams.share[k]! / 2);
+    link(writer, nodeOfMating[mating]!, dams.share[k]! / 2);
+  }
+  return close(writer, NodeKind.queen);
+}
+
+function ensureMates(work: Work, mating: number): void {
+  const { resolved, writer, hasNode, entityNode, nodeOfMating } = work;
+  if (nodeOfMating[mating] !== -1) return;
+  const source = resolved.sourceOf[mating]!;
+  if (hasNode[source]) link(writer, entityNode[resolved.firstSource + source]!, 1);
+  else linkSource(work, source);
+  nodeOfMating[mating] = close(writer, NodeKind.mates);
+}
+
+function linkSource({ resolved: { sources }, writer, entityNode }: Work, source: number): void {
+  for (let k = sources.start[source]!; k < sources.start[source + 1]!; k++) {
+    link(writer, entityNode[sources.item[k]!]!, sources.share[k]!);
+  }
 }
 
 const nodesById = (records: readonly { readonly id: string }[], nodes: Int32Array, first: number) =>

@@ -52,6 +52,11 @@ export interface QueenInput {
   readonly background: string;
   /** Absent while she has not mated (a cell, a virgin) or nothing is to be computed through her mates. */
   readonly mating?: MatingInput;
+  /**
+   * Drones her own father was among, where more is known than her dam's mating tells: the one drone a marker
+   * test names, or one of several matings of a dam. Absent: one of the drones her dam met. Unused for a founder.
+   */
+  readonly father?: MatingInput;
   /** Effective number of mates (>= 1); unequal sperm use enters only here. */
   readonly effectiveMates: number;
 }

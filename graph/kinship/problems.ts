@@ -21,7 +21,7 @@ export interface PedigreeProblem {
   readonly index: number;
   /** Id of that record. */
   readonly record: string;
-  /** Its field: id, kinship, mother, dams, background, mating, effectiveMates, droneMothers, backgrounds. */
+  /** Its field: id, kinship, mother, dams, background, mating, father, effectiveMates, droneMothers, backgrounds. */
   readonly field: string;
   readonly found: string;
   readonly because: string;

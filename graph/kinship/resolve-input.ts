@@ -31,9 +31,13 @@ export interface Resolved {
   readonly droneMother: Int32Array;
   /** Background number of each founder; -1 for a queen with a dam. */
   readonly founderBackground: Int32Array;
-  /** Possible dams (queen numbers) of queen i with their probabilities: row i. */
+  /**
+   * Possible dams of queen i with their probabilities: row i. Items are mating numbers: queen q's own mating is
+   * number q; after these come pairs of a dam and drones told by a daughter's `father`.
+   */
   readonly dams: ShareRows;
-  /** Drone source of each queen; -1 without a mating. */
+  readonly queenOfMating: Int32Array;
+  /** Drone source of each mating; -1 for a queen without one. */
   readonly sourceOf: Int32Array;
   readonly effectiveMates: Float64Array;
   /** Entities and shares of each source: row s. Named pools come first, in input order. */
@@ -76,7 +80,41 @@ function sourceOfMating(
   return source;
 }
 
-function resolveSources(context: Context): Pick<Resolved, 'sourceOf' | 'sources' | 'ofKnownDrones'> {
+interface Matings {
+  readonly queenOfMating: Int32Array;
+  /** What each mating is, and the record that tells it. */
+  readonly matings: readonly (MatingInput | undefined)[];
+  readonly toldBy: Int32Array;
+}
+
+/** Turns dams of queens with a known father into matings of their own; equal pairs share one. */
+function pairFathers({ input: { queens } }: Context, dams: ShareRows): Matings {
+  const queenOfMating = Array.from(queens.keys());
+  const toldBy = Array.from(queens.keys());
+  const matings = queens.map(({ mating }) => mating);
+  const pairs = new Map<string, number>();
+  for (let queen = 0; queen < queens.length; queen++) {
+    const { father } = queens[queen]!;
+    if (!father) continue;
+    for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) {
+      const key = `${dams.item[k]} ${JSON.stringify(father)}`;
+      const known = pairs.get(key);
+      if (known === undefined) {
+        pairs.set(key, matings.length);
+        queenOfMating.push(dams.item[k]!);
+        toldBy.push(queen);
+        matings.push(father);
+      }
+      dams.item[k] = known ?? matings.length - 1;
+    }
+  }
+  return { queenOfMating: Int32Array.from(queenOfMating), matings, toldBy: Int32Array.from(toldBy) };
+}
+
+function resolveSources(
+  context: Context,
+  { matings, toldBy }: Matings,
+): Pick<Resolved, 'sourceOf' | 'sources' | 'ofKnownDrones'> {
   const { pools, queens } = context.input;
   const rows = shareRowsBuilder(pools.length, queens.length);
   const ofKnownDrones: number[] = [];
@@ -86,19 +124,21 @@ function resolveSources(context: Context): Pick<Resolved, 'sourceOf' | 'sources'
     addMotherLists(context, place, pool, rows);
     ofKnownDrones[rows.close()] = 0;
   }
-  const sourceOf = new Int32Array(queens.length).fill(-1);
+  const sourceOf = new Int32Array(matings.length).fill(-1);
   const seen = new Map<MatingInput, number>();
-  for (let index = 0; index < queens.length; index++) {
-    const { id, mating } = queens[index]!;
+  for (let number = 0; number < matings.length; number++) {
+    const mating = matings[number];
     if (!mating) continue;
     const known = mating.kind === 'pool' ? undefined : seen.get(mating);
     if (known !== undefined) {
-      sourceOf[index] = known;
+      sourceOf[number] = known;
       continue;
     }
-    const place: Place = { list: 'queens', index, record: id, field: 'mating' };
-    sourceOf[index] = sourceOfMating(context, place, mating, rows, ofKnownDrones);
-    if (mating.kind !== 'pool') seen.set(mating, sourceOf[index]!);
+    const index = toldBy[number]!;
+    const field = number < queens.length ? 'mating' : 'father';
+    const place: Place = { list: 'queens', index, record: queens[index]!.id, field };
+    sourceOf[number] = sourceOfMating(context, place, mating, rows, ofKnownDrones);
+    if (mating.kind !== 'pool') seen.set(mating, sourceOf[number]!);
   }
   return { sourceOf, sources: rows.finish(), ofKnownDrones: Uint8Array.from(ofKnownDrones) };
 }
@@ -156,13 +196,22 @@ export function resolveInput(
   const backgroundKinship = checkBackgrounds(context);
   const droneMother = resolveDroneMothers(context);
   const damPart = resolveDams(context);
-  const sourcePart = resolveSources(context);
+  const matings = pairFathers(context, damPart.dams);
+  const sourcePart = resolveSources(context, matings);
   checkDamsHaveMated(context, damPart.dams, sourcePart.sourceOf);
   if (problems.length > 0) return { ok: false, problems };
   const queenIndex = context.queens.numbers;
   const offsets = { firstQueen, firstDrone, firstSource };
   return {
     ok: true,
-    resolved: { backgroundKinship, droneMother, ...damPart, ...sourcePart, queenIndex, ...offsets },
+    resolved: {
+      backgroundKinship,
+      droneMother,
+      queenOfMating: matings.queenOfMating,
+      ...damPart,
+      ...sourcePart,
+      queenIndex,
+      ...offsets,
+    },
   };
 }

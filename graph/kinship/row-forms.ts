@@ -36,7 +36,7 @@ function queenForm(state: MendelianState, queen: number, scale: number, take: Ta
     return 0;
   }
   familyRows(state, queen, scale, take);
-  return scale * scale * state.mendelian[state.layout.queenNode[queen]!]!;
+  return scale * scale * state.mendelian[state.layout.nodes.queenNode[queen]!]!;
 }
 
 /** The form of a background, queen or single drone. */
@@ -153,14 +153,14 @@ function linkSource({ known, forms }: MendelianState, source: number, scale: num
   return scale * scale * forms.folded[source]!;
 }
 
-/** The family row of a dam whose mates are known. */
-export function addFamilyRow(state: MendelianState, dam: number): void {
+/** The family row of a mating whose mates are known. */
+export function addFamilyRow(state: MendelianState, mating: number): void {
   const { known, resolved, layout, rowOf, rowOfFamily } = state;
-  const source = resolved.sourceOf[dam]!;
+  const source = resolved.sourceOf[mating]!;
   const sourceRow = rowOf[resolved.firstSource + source]!;
-  let folded = state.mendelian[layout.matesNode[dam]!]! / 4;
-  folded += queenForm(state, dam, 0.5, linker(known));
+  let folded = state.mendelian[layout.nodeOfMating[mating]!]! / 4;
+  folded += queenForm(state, resolved.queenOfMating[mating]!, 0.5, linker(known));
   if (sourceRow >= 0) linkRow(known, sourceRow, 0.5);
   else folded += linkSource(state, source, 0.5);
-  rowOfFamily[dam] = closeRow(known, folded);
+  rowOfFamily[mating] = closeRow(known, folded);
 }

@@ -57,26 +57,27 @@ export function denseRelationship(input: PedigreeInput): DenseRelationship {
     }
     return name;
   };
-  const ensureMates = ({ id, mating, effectiveMates: n }: QueenInput): string => {
-    const name = `mates:${id}`;
-    if (place.has(name) || !mating) return name;
-    ensureQueen(id);
+  const addMates = (name: string, dam: QueenInput, mating: MatingInput): string => {
+    if (place.has(name)) return name;
+    const n = dam.effectiveMates;
+    ensureQueen(dam.id);
     if (mating.kind === 'drones') {
-      add(
-        name,
-        mating.drones.map(({ of, share }) => [ensureDrone(of), share] as const),
-        (q) => q,
-      );
+      const parents = mating.drones.map(({ of, share }) => [ensureDrone(of), share] as const);
+      add(name, parents, (q) => q);
     } else {
       const parents = mating.kind === 'pool' ? [[ensurePool(mating.pool), 1] as const] : listParents(mating);
       add(name, parents, (q) => 2 / n + (1 - 1 / n) * q);
     }
     return name;
   };
+  const ensureMates = (dam: QueenInput, father?: MatingInput): string => {
+    if (father) return addMates(`pair:${dam.id}:${JSON.stringify(father)}`, dam, father);
+    return addMates(`mates:${dam.id}`, dam, dam.mating!);
+  };
   const ensureQueen = (id: string): string => {
     const name = `queen:${id}`;
     if (place.has(name)) return name;
-    const { dams, background } = queenNamed.get(id)!;
+    const { dams, background, father } = queenNamed.get(id)!;
     if (dams.length === 0) {
       const theta = input.backgrounds.find((one) => one.id === background)!.kinship;
       add(name, [[`background:${background}`, 1]], () => 1 + theta);
@@ -84,7 +85,7 @@ export function denseRelationship(input: PedigreeInput): DenseRelationship {
     }
     const pairs = dams.map(({ of, share }) => {
       const dam = ensureQueen(of);
-      return { dam, mates: ensureMates(queenNamed.get(of)!), share };
+      return { dam, mates: ensureMates(queenNamed.get(of)!, father), share };
     });
     const parents = pairs.flatMap(({ dam, mates, share }) => [
       [dam, share / 2] as const,
@@ -99,6 +100,6 @@ export function denseRelationship(input: PedigreeInput): DenseRelationship {
   for (const { id } of input.queens) ensureQueen(id);
   for (const { id } of input.pools) ensurePool(id);
   for (const { id } of input.drones) ensureDrone(id);
-  for (const queen of input.queens) ensureMates(queen);
-  return { at, names };
+  for (const queen of input.queens) if (queen.mating) ensureMates(queen);
+  return { at, names: names.filter((name) => !name.startsWith('pair:')) };
 }

@@ -50,7 +50,7 @@ interface Growing {
 }
 
 function randomMating(random: Random, { queens, pools, drones }: Growing, self: string): MatingInput {
-  const mothers = [...queens.map(({ id }) => id), self, ...BACKGROUNDS.map(({ id }) => id)];
+  const mothers = [...new Set([...queens.map(({ id }) => id), self, ...BACKGROUNDS.map(({ id }) => id)])];
   const kind = random.uniform();
   if (kind < 0.4 && pools.length > 0) return { kind: 'pool', pool: random.choice(pools).id };
   if (kind < 0.6 && drones.length > 0) {
@@ -71,11 +71,14 @@ function addQueen(random: Random, growing: Growing, founders: number): void {
   const mated = growing.queens.filter(({ mating }) => mating !== undefined).map((queen) => queen.id);
   const isFounder = growing.queens.length < founders || mated.length === 0;
   const mating = random.uniform() < 0.85 ? randomMating(random, growing, id) : undefined;
+  const father =
+    random.uniform() < 0.15 ? randomMating(random, growing, growing.queens[0]?.id ?? id) : undefined;
   growing.queens.push({
     id,
     dams: isFounder ? [] : randomShares(random, mated, random.uniform() < 0.25 ? 3 : 1),
     background: isFounder ? random.choice(BACKGROUNDS).id : '',
     ...(mating ? { mating } : {}),
+    ...(father ? { father } : {}),
     effectiveMates: random.choice([1, 1.5, 3, 12]),
   });
 }
