@@ -1,17 +1,16 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
-import type { Problem } from '../../src/journal/problems.ts';
 import { byLabel, isAlive, labelOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { go, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
-import { Contradictions, overruledBy } from '../parts/Contradictions.tsx';
 import { DayInput } from '../parts/DayInput.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { SavingNotices } from '../parts/SavingNotices.tsx';
+import { useSaving } from '../parts/use-saving.ts';
 import { HandBar } from '../split/HandBar.tsx';
 import { Palette } from '../split/Palette.tsx';
 import type { Hand } from '../split/plan.ts';
@@ -38,19 +37,14 @@ function CarryBench({ from }: { readonly from: Colony }) {
   const registry = store.registry.value;
   const [load, setLoad] = useState<Load>(() => ({ from: from.id, day: store.on.peek(), to: [] }));
   const [hand, setHand] = useState<Hand | undefined>();
-  const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const drafts = useMemo(() => loadDrafts(load, registry, overruledBy(reasons)), [load, registry, reasons]);
-  const contradictions = useMemo(() => store.check(drafts), [store, drafts]);
-  const standing = contradictions.some(({ overruled }) => overruled === undefined);
+  const saving = useSaving();
   const alive = [...registry.colonies.values()].filter((colony) => isAlive(colony, load.day)).sort(byLabel);
   const inHand = hand?.holds === 'frame' ? hand.kind : undefined;
   const label = labelOn(from, load.day);
 
   const save = async () => {
-    const written = await store.write(drafts, `Frames carried from ${label}`);
-    if (written.ok) go(routes.colony(from.id));
-    else setProblems(written.problems);
+    const saved = await saving.save(loadDrafts(load, registry), `Frames carried from ${label}`);
+    if (saved) go(routes.colony(from.id));
   };
   return (
     <article class={styles.page}>
@@ -91,21 +85,12 @@ function CarryBench({ from }: { readonly from: Colony }) {
           />
         ))}
       </div>
-      <Contradictions
-        contradictions={contradictions}
-        reasons={reasons}
-        onReason={(rule, reason) => setReasons((now) => ({ ...now, [rule]: reason }))}
-      />
-      {problems.map((problem) => (
-        <Notice key={`${problem.where}${problem.field}`} tone="warn" title={problem.because}>
-          {problem.where}. Found: {problem.found}. {problem.remedy}
-        </Notice>
-      ))}
+      <SavingNotices saving={saving} />
       <p class={styles.caution}>
         Frames of brood carry disease with them. Take none from a colony you are not sure of; brood that looks
         ill is a matter for the bee inspector.
       </p>
-      <Button look="main" size="hive" wide disabled={load.to.length === 0 || standing} onPress={save}>
+      <Button look="main" size="hive" wide disabled={load.to.length === 0 || saving.busy} onPress={save}>
         Write it down
       </Button>
       <HandBar hand={hand} onPutBack={() => setHand(undefined)} />

@@ -64,16 +64,8 @@ export function layersOf(registry: Registry, load: Load, purpose: Purpose): Pare
 }
 
 /** The entries that one confirmation writes. */
-export function loadDrafts(
-  load: Load,
-  registry: Registry,
-  overruled: readonly { readonly rule: string; readonly reason: string }[] = [],
-): readonly Draft[] {
-  const base = {
-    day: load.day,
-    from: load.from,
-    ...(overruled.length > 0 ? { overruled: [...overruled] } : {}),
-  };
+export function loadDrafts(load: Load, registry: Registry): readonly Draft[] {
+  const base = { day: load.day, from: load.from };
   return load.to.flatMap((delivery): Draft[] => {
     const purpose = purposeOf(registry, delivery, load.day);
     const frames: Draft = {

@@ -1,16 +1,15 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { RoughDay } from '../../src/journal/day.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
-import type { Problem } from '../../src/journal/problems.ts';
 import { labelOn, tenureOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { go, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
-import { Contradictions, overruledBy } from '../parts/Contradictions.tsx';
 import { DayInput } from '../parts/DayInput.tsx';
-import { Notice } from '../parts/Notice.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { SavingNotices } from '../parts/SavingNotices.tsx';
+import { useSaving } from '../parts/use-saving.ts';
 import { missingInPlan, splitDrafts } from './drafts.ts';
 import { HandBar } from './HandBar.tsx';
 import { Palette } from './Palette.tsx';
@@ -36,27 +35,18 @@ export function SplitBench({ source }: { readonly source: Colony }) {
     startPlan(registry, source, store.on.peek(), store.newId),
   );
   const [hand, setHand] = useState<Hand | undefined>();
-  const [reasons, setReasons] = useState<Readonly<Record<string, string>>>({});
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const saving = useSaving();
   useEscape(() => setHand(undefined));
 
   const label = labelOn(source, plan.day);
   const missing = missingInPlan(plan, registry);
-  const drafts = useMemo(() => splitDrafts(plan, registry, overruledBy(reasons)), [plan, registry, reasons]);
-  const contradictions = useMemo(
-    () => (missing.length > 0 ? [] : store.check(drafts)),
-    [store, drafts, missing.length],
-  );
-  const standing = contradictions.filter(({ overruled }) => overruled === undefined);
-
   const put = (held: Hand, key: string) => {
     setPlan((now) => setDown(now, held, key));
     if (held.holds === 'queen' || held.from !== undefined) setHand(undefined);
   };
   const save = async () => {
-    const written = await store.write(drafts, `Split of ${label}`);
-    if (written.ok) go(routes.colony(source.id));
-    else setProblems(written.problems);
+    const saved = await saving.save(splitDrafts(plan, registry), `Split of ${label}`);
+    if (saved) go(routes.colony(source.id));
   };
   const boxOf = (part: PlanPart) => (
     <PartBox
@@ -107,16 +97,7 @@ export function SplitBench({ source }: { readonly source: Colony }) {
           <Button onPress={() => setPlan((now) => addPart(now, registry, store.newId))}>Add a part</Button>
         </div>
       </div>
-      <Contradictions
-        contradictions={contradictions}
-        reasons={reasons}
-        onReason={(rule, reason) => setReasons((now) => ({ ...now, [rule]: reason }))}
-      />
-      {problems.map((problem) => (
-        <Notice key={problem.where + problem.field} tone="warn" title={problem.because}>
-          {problem.where}. Found: {problem.found}. {problem.remedy}
-        </Notice>
-      ))}
+      <SavingNotices saving={saving} />
       <p class={styles.caution}>
         Before you open: smoke ready, veil on, nobody allergic without help near by. Frames of brood carry
         disease with them; take none from a colony you are not sure of, and ask the bee inspector when brood
@@ -124,13 +105,7 @@ export function SplitBench({ source }: { readonly source: Colony }) {
       </p>
       <div class={styles.finish}>
         {missing.length > 0 && <p>{missing.join(' ')}</p>}
-        <Button
-          look="main"
-          size="hive"
-          wide
-          disabled={missing.length > 0 || standing.length > 0}
-          onPress={save}
-        >
+        <Button look="main" size="hive" wide disabled={missing.length > 0 || saving.busy} onPress={save}>
           Write the split down
         </Button>
       </div>

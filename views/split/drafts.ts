@@ -1,19 +1,14 @@
-import type * as z from 'zod';
 import type { PartQueen, SplitPart } from '../../src/journal/entries/increase.ts';
 import type { Draft } from '../../src/journal/entry.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
-import type { Overruled, Parentage } from '../../src/journal/shared.ts';
+import type { Parentage } from '../../src/journal/shared.ts';
 import { OLDEST_DAYS } from '../../src/registry/apply/checks.ts';
 import { tenureOn, whoseEggs } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { type PlanPart, type PlanQueen, queenOf, type SplitPlan } from './plan.ts';
 
 /** The entries that one confirmation writes: the new colonies, and the split. */
-export function splitDrafts(
-  plan: SplitPlan,
-  registry: Registry,
-  overruled: readonly z.infer<typeof Overruled>[] = [],
-): readonly Draft[] {
+export function splitDrafts(plan: SplitPlan, registry: Registry): readonly Draft[] {
   const started = plan.parts.flatMap(({ box }): Draft[] =>
     box.is === 'new'
       ? [
@@ -37,7 +32,6 @@ export function splitDrafts(
       day: plan.day,
       source: plan.source,
       parts,
-      ...(overruled.length > 0 ? { overruled: [...overruled] } : {}),
     },
   ];
 }
