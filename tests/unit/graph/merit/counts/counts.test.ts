@@ -5,7 +5,7 @@ import { miteGrowth } from '../../../../../graph/merit/counts/growth.ts';
 import { infestation, SUGAR_RECOVERY } from '../../../../../graph/merit/counts/infestation.ts';
 import { clopperPearson, poissonInterval, wilson } from '../../../../../graph/merit/counts/intervals.ts';
 
-const wash = (mites: number, bees: number) => ({ kind: 'wash', mites, bees }) as const;
+const wash = (mites: number, bees: number) => ({ method: 'wash', mites, bees }) as const;
 
 describe('intervals of a count', () => {
   it('turn over when successes and failures change places', () => {
@@ -70,7 +70,7 @@ describe('infestation', () => {
   });
 
   it('of a sugar shake is raised by its recovery and widened by the doubt in it', () => {
-    const found = infestation({ kind: 'shake', mites: 6, bees: 300 });
+    const found = infestation({ method: 'sugar-shake', mites: 6, bees: 300 });
     const corrected = found.corrected!;
     expect(corrected.recovery).toEqual(SUGAR_RECOVERY);
     expect(corrected.rate).toBeCloseTo(0.02 / 0.929, 12);
@@ -85,7 +85,7 @@ describe('infestation', () => {
   });
 
   it('of a drop is per day', () => {
-    const found = infestation({ kind: 'drop', mites: 30, days: 3 });
+    const found = infestation({ method: 'natural-drop', mites: 30, days: 3 });
     expect(found.unit).toBe('mites per day');
     expect(found.rate).toBe(10);
   });
