@@ -1,9 +1,77 @@
-/** Stands in until this screen is built. */
-export function Rounds(_props: { readonly id?: string }) {
-  return (
-    <section>
-      <h1>Rounds</h1>
-      <p>This screen is not built yet.</p>
-    </section>
+import { useMemo } from 'preact/hooks';
+import { dayNumber } from '../../src/journal/day.ts';
+import { rounds, yearSettings } from '../../src/registry/rounds.ts';
+import { routes } from '../app/routes.ts';
+import { useRegistry, useStore } from '../app/store-context.ts';
+import { Button } from '../parts/Button.tsx';
+import { dayText, weekday } from '../parts/days.ts';
+import { EmptyState } from '../parts/EmptyState.tsx';
+import { PageHeader } from '../parts/PageHeader.tsx';
+import { CalendarFile } from './CalendarFile.tsx';
+import { countBoxes } from './grouping.ts';
+import styles from './Rounds.module.css';
+import { YardRound } from './YardRound.tsx';
+
+const HORIZON_DAYS = 21;
+
+/** What to look at today, in the order of driving; what stays shut; what was let slip; what comes. */
+export function Rounds() {
+  const store = useStore();
+  const registry = useRegistry();
+  const on = store.on.value;
+  const { yearSpans, washEveryDays } = store.settings.value;
+  const keeper = store.keeper.value.id;
+  const all = useMemo(
+    () =>
+      rounds(registry, {
+        on,
+        keeper,
+        horizonDays: HORIZON_DAYS,
+        year: yearSettings(yearSpans, washEveryDays, on),
+      }),
+    [registry, on, keeper, yearSpans, washEveryDays],
   );
+  if (all.length === 0) {
+    return (
+      <EmptyState action={{ label: 'To the yards', href: routes.yards() }}>
+        What to look at each day will stand here, yard by yard, once there is a colony.
+      </EmptyState>
+    );
+  }
+  const counts = countBoxes(
+    all.flatMap(({ colonies }) => colonies),
+    dayNumber(on),
+  );
+  return (
+    <article class={styles.page}>
+      <PageHeader
+        title={`${weekday(on)} ${dayText(on)}`}
+        lead={summary(counts)}
+        actions={
+          <>
+            <CalendarFile rounds={all} />
+            <Button onPress={() => window.print()}>Print the round</Button>
+          </>
+        }
+      />
+      <div class={styles.yards}>
+        {all.map((round) => (
+          <YardRound key={round.yard ?? 'none'} round={round} />
+        ))}
+      </div>
+    </article>
+  );
+}
+
+function boxes(count: number): string {
+  return count === 1 ? '1 box' : `${count} boxes`;
+}
+
+function summary({ now, shut, slipped }: ReturnType<typeof countBoxes>): string {
+  const parts = [
+    now === 0 ? 'Nothing has to be opened today' : `${boxes(now)} to look at`,
+    shut === 0 ? '' : `${boxes(shut)} to leave shut`,
+    slipped === 0 ? '' : `at ${boxes(slipped)} something has slipped`,
+  ].filter((part) => part !== '');
+  return `${parts.join(', ')}.`;
 }

@@ -1,0 +1,47 @@
+import type { Task } from '../../graph/calendar/index.ts';
+import type { ColonyRound } from '../../src/registry/rounds.ts';
+
+/** The tasks of one colony by what they ask of the keeper on a day. */
+export interface Sorted {
+  /** Past their last day and unanswered. */
+  readonly slipped: readonly Task[];
+  /** Within their window now. */
+  readonly now: readonly Task[];
+  /** The box stays shut. */
+  readonly shut?: Task;
+  /** Later within the horizon. */
+  readonly coming: readonly Task[];
+}
+
+export function sortTasks({ tasks }: ColonyRound, on: number): Sorted {
+  const shut = tasks.find(({ kind, from, to }) => kind === 'leave-closed' && from <= on && to >= on);
+  const asks = tasks.filter(({ kind }) => kind !== 'leave-closed');
+  // A box that stays shut is not opened for anything that can wait until it may be opened again.
+  const waits = (task: Task) => shut !== undefined && task.kind !== 'know' && !task.overdue;
+  return {
+    slipped: asks.filter(({ overdue }) => overdue),
+    now: asks.filter((task) => !task.overdue && task.from <= on && !waits(task)),
+    coming: tasks.filter(
+      (task) =>
+        !task.overdue && (task.from > on || (waits(task) && task !== shut && task.kind !== 'leave-closed')),
+    ),
+    ...(shut ? { shut } : {}),
+  };
+}
+
+/** How many boxes ask for something now, stay shut, or have something let slip. */
+export function countBoxes(
+  rounds: readonly ColonyRound[],
+  on: number,
+): {
+  readonly now: number;
+  readonly shut: number;
+  readonly slipped: number;
+} {
+  const sorted = rounds.map((round) => sortTasks(round, on));
+  return {
+    now: sorted.filter(({ now, slipped }) => now.length + slipped.length > 0).length,
+    shut: sorted.filter(({ shut }) => shut !== undefined).length,
+    slipped: sorted.filter(({ slipped }) => slipped.length > 0).length,
+  };
+}
