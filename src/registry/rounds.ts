@@ -12,8 +12,9 @@ import {
 import { addDays, dayNumber, firstDay, isExactDay, lastDay, type PlainDay } from '../journal/day.ts';
 import type { Entry, EntryKind, EntryOf } from '../journal/entry.ts';
 import type { ColonyId, KeeperId, YardId } from '../journal/ids.ts';
+import { ALL_HERS_DAYS } from './attribution.ts';
 import { calendarFacts } from './calendar.ts';
-import { byLabel, headOn, isAlive, yardOn, yardsOf } from './queries.ts';
+import { byLabel, headOn, isAlive, tenureOn, yardOn, yardsOf } from './queries.ts';
 import type { Colony, Registry } from './state.ts';
 
 /** What the rounds need to know of one colony: its queen's calendar, if one runs, and its tasks. */
