@@ -1,8 +1,8 @@
 import { firstDay, type PlainDay } from '../../src/journal/day.ts';
 import type { Entry } from '../../src/journal/entry.ts';
-import type { ColonyId, EntryId } from '../../src/journal/ids.ts';
+import type { ColonyId, EntryId, QueenId } from '../../src/journal/ids.ts';
 import { compareEntries, type Journal } from '../../src/journal/journal.ts';
-import type { Colony, Contradiction, Registry } from '../../src/registry/state.ts';
+import type { Colony, Contradiction, Queen, Registry } from '../../src/registry/state.ts';
 
 /** One thing that happened, with all that was said of it. */
 export interface HistoryItem {
@@ -14,11 +14,11 @@ export interface HistoryItem {
   readonly contradictions: readonly Contradiction[];
 }
 
-/** What happened to a colony up to a day, the last first: what counts, and what was taken back. */
+/** What happened to a colony or a queen up to a day, the last first: what counts, and what was taken back. */
 export function historyOf(
   journal: Journal,
   registry: Registry,
-  colony: Colony,
+  about: Pick<Colony, 'id' | 'entries'> | Pick<Queen, 'id' | 'entries'>,
   on: PlainDay,
 ): readonly HistoryItem[] {
   const live = new Set(registry.entries.map(({ id }) => id));
@@ -30,12 +30,12 @@ export function historyOf(
     const contradictions = registry.contradictions.filter((each) => each.entry === entry.id);
     items.push({ entry, before, contradictions, ...(withdrawnBy ? { withdrawnBy } : {}) });
   };
-  for (const entry of colony.entries) if (firstDay(entry.day) <= on) add(entry);
+  for (const entry of about.entries) if (firstDay(entry.day) <= on) add(entry);
   const withdrawals = withdrawalsOf(journal);
   for (const entry of journal.values()) {
     const withdrawal = withdrawals.get(entry.id);
     if (live.has(entry.id) || versions.has(entry.id) || !withdrawal) continue;
-    if (entry.kind !== 'withdrawal' && speaksOf(entry, colony.id)) add(entry, withdrawal);
+    if (entry.kind !== 'withdrawal' && speaksOf(entry, about.id)) add(entry, withdrawal);
   }
   return items.sort((a, b) => compareEntries(b.entry, a.entry));
 }
@@ -60,8 +60,8 @@ export function withdrawalsOf(journal: Journal): ReadonlyMap<EntryId, Entry> {
   return by;
 }
 
-function speaksOf(value: unknown, colony: ColonyId): boolean {
-  if (value === colony) return true;
+function speaksOf(value: unknown, id: ColonyId | QueenId): boolean {
+  if (value === id) return true;
   if (typeof value !== 'object' || value === null) return false;
-  return Object.values(value).some((inner) => speaksOf(inner, colony));
+  return Object.values(value).some((inner) => speaksOf(inner, id));
 }
