@@ -116,6 +116,10 @@ export function colonyCalendar(registry: Registry, colony: Colony, on: PlainDay)
   });
   const over = calendar.windows.allHers;
   if (over && over.latest < dayNumber(on) && calendar.evidence.hersSince !== undefined) return undefined;
+  const tenure = tenureOn(colony, on);
+  const laying = tenure && dayNumber(firstDay(tenure.layingFrom ?? tenure.from));
+  const lastMade = Math.max(...makings.map(({ day }) => day));
+  if (laying !== undefined && laying >= lastMade && dayNumber(on) > laying + ALL_HERS_DAYS) return undefined;
   const head = headOn(registry, colony, on);
   return {
     colony: colony.id,
