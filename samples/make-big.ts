@@ -1,6 +1,6 @@
-import { type Random, randomGenerator } from '../graph/numerics/random.ts';
-import type { Draft, Entry } from '../src/journal/entry.ts';
-import type { ColonyId, KeeperId, QueenId, YardId } from '../src/journal/ids.ts';
+import type { Entry } from '../src/journal/entry.ts';
+import type { ColonyId, QueenId, YardId } from '../src/journal/ids.ts';
+import { FIRST_SEASON, found, type Hive, newId, on, type Said, type Union, write } from './big-book.ts';
 
 /**
  * An invented registry of any size, as a breeders' union would have it after many seasons: yards of some forty
@@ -8,25 +8,6 @@ import type { ColonyId, KeeperId, QueenId, YardId } from '../src/journal/ids.ts'
  * benches and never stored. Every prefix of it is a journal without contradictions.
  */
 
-interface Hive {
-  readonly id: ColonyId;
-  readonly yard: YardId;
-  readonly label: string;
-  head: QueenId | undefined;
-  virgin: QueenId | undefined;
-}
-
-interface Union {
-  readonly entries: Entry[];
-  readonly random: Random;
-  readonly keeper: KeeperId;
-  hives: Hive[];
-  day: string;
-  clock: number;
-  labels: number;
-}
-
-const FIRST_SEASON = 2015;
 const SEASONS = 12;
 /** About so many entries are written on a colony in a season. */
 const ENTRIES_A_SEASON = 7.3;
@@ -50,51 +31,6 @@ export function bigJournal(entries: number, seed = 1): Entry[] {
   }
   return union.entries.slice(0, entries);
 }
-
-function found(seed: number): Union {
-  const random = randomGenerator(seed);
-  const union: Union = {
-    entries: [],
-    random,
-    keeper: '' as KeeperId,
-    hives: [],
-    day: `${FIRST_SEASON}-03-01`,
-    clock: Date.parse(`${FIRST_SEASON}-03-01T12:00:00Z`),
-    labels: 0,
-  };
-  return { ...union, keeper: newId(union) as KeeperId };
-}
-
-function on(union: Union, day: string): void {
-  union.day = day;
-  union.clock = Math.max(union.clock, Date.parse(`${day}T12:00:00Z`));
-}
-
-/** A UUIDv7 with a millisecond of its own, so that ids rise with time. */
-function newId(union: Union): string {
-  union.clock += 1;
-  const time = union.clock.toString(16).padStart(12, '0');
-  const tail = union.random.bits().toString(16).padStart(8, '0');
-  return `${time.slice(0, 8)}-${time.slice(8)}-7000-8000-0000${tail}`;
-}
-
-function write(union: Union, ...drafts: readonly Omit<Draft, 'day'>[]): void {
-  const action = newId(union);
-  const recordedAt = new Date(union.clock).toISOString();
-  for (const draft of drafts) {
-    const id = newId(union);
-    union.entries.push({
-      ...draft,
-      id,
-      action,
-      day: union.day,
-      recordedAt,
-      recordedBy: union.keeper,
-    } as Entry);
-  }
-}
-
-type Said<K extends Draft['kind']> = Omit<Extract<Draft, { kind: K }>, 'day'>;
 
 function openYards(union: Union, count: number): YardId[] {
   write(union, { kind: 'keeper-named', keeper: union.keeper, name: 'Union' } as Said<'keeper-named'>);

@@ -101,10 +101,19 @@ function daysWithin(
   return days;
 }
 
+const BUILD_UP_SHARE = 0.14;
+
+/** How far the season's growth has come: 0 at the end of winter, 1 from the tenth of June on. */
+function springPassed(day: PlainDay): number {
+  const days = dayNumber(day) - dayNumber(`${day.slice(0, 4)}-04-05` as PlainDay);
+  return Math.min(1, Math.max(0, days / 66));
+}
+
 /** Frames of bees, before the keeper's eye rounds them. */
 export function framesOfBees(hive: Hive, day: PlainDay, buildUp: number): number {
   growTo(hive, day);
-  return Math.max(1, FULL_FRAMES * hive.size * seasonShare(day) * (1 + 0.06 * buildUp));
+  const ahead = 1 + BUILD_UP_SHARE * buildUp * springPassed(day);
+  return Math.max(1, FULL_FRAMES * hive.size * seasonShare(day) * ahead);
 }
 
 /** After a winter the hive is as large as its spring frames say. */

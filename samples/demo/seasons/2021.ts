@@ -113,7 +113,7 @@ function towardsWinter(tell: Telling): void {
   const { autumnRound, wash, on, look, confirm, markAndName, harvest, treat, feed, drop, pinTest } = tell;
   on('2021-07-26');
   wash(['Hazel', 'Sorrel', 'Linden', 'Nuc 1', 'Nuc 3']);
-  pinTest(['Hazel', 'Sorrel', 'Linden'], 10);
+  pinTest('Sallow Bank', 10);
   on('2021-08-03');
   harvest('Sallow Bank', { kilograms: 11 });
   on('2021-08-06');

@@ -143,12 +143,12 @@ function towardsWinter(tell: Telling): void {
   const { autumnRound, wash, on, confirm, markAndName, harvest, treat, treatmentOut, feed, drop } = tell;
   const { pinTest, join, endColony } = tell;
   on('2022-07-25');
-  pinTest(['Hazel', 'Linden', 'Eaves', 'Nuc 4', 'Nuc 5'], 10);
+  pinTest('Sallow Bank', 10);
   on('2022-07-30');
   wash('Sallow Bank');
   on('2022-07-31');
   wash('High Fallow');
-  pinTest(['Nuc 1', 'Nuc 2'], 10);
+  pinTest('High Fallow', 10);
   on('2022-08-06');
   harvest('Sallow Bank', { kilograms: 12 });
   on('2022-08-07');
@@ -166,7 +166,7 @@ function towardsWinter(tell: Telling): void {
   });
   feed(['Fallow 3', 'Fallow 5'], 'syrup', 5);
   on('2022-09-17');
-  wash(['Hazel', 'Eaves', 'Linden']);
+  wash('Sallow Bank');
   treatmentOut(strips);
   feed(['Nuc 4', 'Nuc 5', 'Nuc 6', 'Eaves'], 'syrup', 6);
   on('2022-09-25');

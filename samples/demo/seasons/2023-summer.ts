@@ -48,10 +48,10 @@ function july(tell: Telling): void {
   silentlySucceeded('Flint', 'Sough');
   on('2023-07-22');
   for (const name of ['Squall', 'Gust']) markAndName(name, { unmarked: true });
-  pinTest(['Sorrel', 'Nuc 4', 'Eaves', 'Nuc 6'], 10);
+  pinTest('Sallow Bank', 10);
   note('Pins read after ten hours, all in one evening.');
   on('2023-07-23');
-  pinTest(['Nuc 1', 'Nuc 2', 'Fallow 3'], 10);
+  pinTest('High Fallow', 10);
   confirm('Haar', 'worker-brood');
 }
 

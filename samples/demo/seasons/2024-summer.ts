@@ -79,15 +79,15 @@ function highSummer(tell: Telling): void {
   const { note, summerRound, wash, on, confirm, markAndName, harvest, treat, pinTest, endColony } = tell;
   const { washMisread } = tell;
   on('2024-07-13');
-  summerRound('Sallow Bank');
+  summerRound('Sallow Bank', { skip: ['S2'] });
   markAndName('Lode', { mark: '31' });
   on('2024-07-14');
   summerRound('High Fallow');
   on('2024-07-20');
   confirm('Fosse', 'worker-brood');
-  pinTest(['S1', 'S3', 'S4', 'S5', 'S7'], 10);
+  pinTest('Sallow Bank', 10);
   on('2024-07-21');
-  pinTest(['H1', 'H3'], 10);
+  pinTest('High Fallow', 10);
   on('2024-07-27');
   wash(['S1', 'S2', 'S3', 'S4', 'S5', 'S6', 'S8', 'S9', 'S13']);
   washMisread('S7', 31, 3, '2024-07-29');
@@ -121,7 +121,7 @@ function highSummer(tell: Telling): void {
 function towardsWinter(tell: Telling): void {
   const { autumnRound, wash, on, markAndName, treat, feed, drop, penTo } = tell;
   on('2024-09-14');
-  wash(['S1', 'S3', 'S4', 'S7']);
+  wash('Sallow Bank');
   feed(['S8', 'S9', 'S11', 'S14', 'S16', 'S18'], 'syrup', 7);
   markAndName('Fosse');
   on('2024-09-15');

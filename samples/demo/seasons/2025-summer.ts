@@ -30,7 +30,7 @@ function earlyJuly(tell: Telling): void {
   join('P4', 'P2');
   markAndName('Sable');
   markAndName('Umber');
-  pinTest(['P1'], 10);
+  pinTest('Marl Pit', 10);
   penTo('Wenna Oldfallow');
   on('2025-07-05');
   lose('[first virgin of S21]', 'not-found');
@@ -54,11 +54,11 @@ function july(tell: Telling): void {
   on('2025-07-19');
   summerRound('Sallow Bank', { notes: { S7: 'Veil up, gloves on, and still stung through the sleeve.' } });
   for (const name of ['Clover', 'Campion', 'Lovage', 'Burnet', 'Comfrey']) markAndName(name);
-  pinTest(['S1', 'S3', 'S5', 'S7', 'S9', 'S14'], 10);
+  pinTest('Sallow Bank', 10);
   on('2025-07-20');
   summerRound('High Fallow');
   markAndName('Madder', { mark: '46' });
-  pinTest(['H2', 'H3', 'H4'], 10);
+  pinTest('High Fallow', 10);
 }
 
 function august(tell: Telling): void {

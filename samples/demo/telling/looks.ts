@@ -92,10 +92,16 @@ export function summerRound(story: Story, yard: string, options: RoundOptions = 
     eggs: true,
     gentle: score(story, 3.05 + weather, bees.gentle, 0.35),
     calm: score(story, 3 + weather, bees.calm, 0.35),
-    ...(swarmy ? { swarmTendency: Math.max(2, score(story, 3.55, bees.staying, 0.4)) } : {}),
+    ...(swarmy ? swarmSigns(story, bees) : {}),
     framesOfBees: half(frames * (1 + 0.05 * story.random.normal())),
     framesOfBrood: half(frames * (0.5 + 0.06 * story.random.normal())),
   }));
+}
+
+/** 4 and 3.5 without a swarm cell; below that the keeper has seen cells, and could still stop them. */
+function swarmSigns(story: Story, bees: Worth): Seen {
+  const swarmTendency = Math.max(2.5, score(story, 3.6, bees.staying, 0.4));
+  return swarmTendency > 3 ? { swarmTendency } : { swarmTendency, openCells: 1 + story.random.integer(5) };
 }
 
 /** What goes into winter. */
@@ -142,10 +148,11 @@ export function winterWalk(story: Story, yard: string, lost: Readonly<Record<str
   }
 }
 
-/** A pin test in several hives at once, read after the same hours. */
-export function pinTest(story: Story, labels: readonly string[], hours: number): void {
-  for (const label of labels) {
-    const hive = hiveCalled(story, label);
+/** A pin test in all wintered hives of a yard at once, read after the same hours. */
+export function pinTest(story: Story, yard: string, hours: number): void {
+  const year = Number(story.book.today().slice(0, 4));
+  for (const hive of hivesAt(story, yard)) {
+    if (!hive.head || queenCalled(story, hive.head).year >= year) continue;
     const { hygiene } = shown(hive, story.queens, story.book.today());
     const left = 1 / (1 + Math.exp(1.3 * hygiene + 0.25 * story.random.normal()));
     const notCleared = story.random.binomial(50, left);
