@@ -65,8 +65,7 @@ function codeOf(statement: Statement, windows: Windows): ContradictionCode {
   if (field === 'severalEggsInCells') return 'several-eggs';
   if (field === 'droneBroodOnly') return 'drone-brood-only';
   if (BROOD.includes(field)) return found ? 'eggs-too-early' : 'no-eggs-in-time';
-  if (field === 'emergedCells' || field === 'tornCells')
-    return found ? 'virgin-too-early' : 'not-emerged-in-time';
+  if (field === 'emergedCells') return found ? 'virgin-too-early' : 'not-emerged-in-time';
   if (!found) return 'cells-gone';
   return day < (windows.capped?.earliest ?? Number.NEGATIVE_INFINITY) ? 'cells-too-early' : 'cells-too-late';
 }

@@ -85,20 +85,12 @@ function cellSeen(context: HistoryContext, seen: Observation, field: SeenField):
   return day <= model.lastCellEgg + BIOLOGY.queenEmergence.latest ? only(by('capped', day)) : IMPOSSIBLE;
 }
 
-function noCellStanding({ cappedCells, openCells }: Observation): boolean {
-  return cappedCells === false && openCells === false;
-}
-
-function openedCell(context: HistoryContext, seen: Observation, field: SeenField): Statement['anyOf'] {
-  const { day } = seen;
-  const { model } = context;
-  if (!model.hasCells || cellsOfOthers(context, day, Number.POSITIVE_INFINITY)) return SILENT;
-  if (field === 'emergedCells') {
-    if (seen.emergedCells) return only(by('emerged', day));
-    return seen.cappedCells || seen.openCells ? only(notBefore('emerged', day)) : SILENT;
-  }
-  // Workers also tear down cells: only where no cell is left standing was it a virgin.
-  return seen.tornCells && noCellStanding(seen) ? only(by('emerged', day)) : SILENT;
+/** Torn cells say nothing for sure: workers tear them down too. */
+function openedCell(context: HistoryContext, seen: Observation): Statement['anyOf'] {
+  const { day, emergedCells, cappedCells, openCells } = seen;
+  if (!context.model.hasCells || cellsOfOthers(context, day, Number.POSITIVE_INFINITY)) return SILENT;
+  if (emergedCells) return only(by('emerged', day));
+  return cappedCells || openCells ? only(notBefore('emerged', day)) : SILENT;
 }
 
 function queenStatement(seen: Observation): Statement['anyOf'] {
@@ -118,7 +110,8 @@ function queenStatement(seen: Observation): Statement['anyOf'] {
 function noCappedCells(context: HistoryContext, seen: Observation): Statement['anyOf'] {
   const { day } = seen;
   if (!context.model.hasCells) return SILENT;
-  if (seen.openCells && seen.emergedCells === false) return only(notBefore('capped', day));
+  const own = !cellsOfOthers(context, day, Number.POSITIVE_INFINITY);
+  if (own && seen.openCells && seen.emergedCells === false) return only(notBefore('capped', day));
   return [[notBefore('capped', day)], [by('emerged', day)]];
 }
 
@@ -159,16 +152,17 @@ function alternatives(context: HistoryContext, seen: Observation, field: SeenFie
     case 'cappedCells':
       return seen.cappedCells ? cellSeen(context, seen, field) : noCappedCells(context, seen);
     case 'emergedCells':
-    case 'tornCells':
-      return openedCell(context, seen, field);
+      return openedCell(context, seen);
     case 'queen':
       return queenStatement(seen);
     case 'severalEggsInCells': {
       const young = only(by('laying', seen.day), notBefore('laying', seen.day - BIOLOGY.severalEggs.latest));
       return seen.severalEggsInCells ? young : SILENT;
     }
-    default:
+    case 'droneBroodOnly':
       return seen.droneBroodOnly ? IMPOSSIBLE : SILENT;
+    default:
+      return SILENT;
   }
 }
 

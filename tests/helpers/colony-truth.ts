@@ -191,7 +191,7 @@ function tearDown(chance: Chance, cells: Cell[]): void {
     else one.tornDown = out + chance() * 3;
   }
   const spare = cells.find(({ emerged }) => emerged !== out);
-  if (spare && chance() < 0.3) spare.tornDown = spare.capped - 0.01 - chance();
+  if (spare && chance() < 0.3) spare.tornDown = Math.min(spare.tornDown, spare.capped - 0.01 - chance());
 }
 
 /** Draws one colony; everything about it follows from the seed. */

@@ -35,8 +35,9 @@ describe('the queen calendar, over invented colonies whose truth is known', () =
     fc.assert(
       fc.property(history, (drawn) => {
         const { truth, observations } = lived(drawn);
-        const { windows, contradictions } = calendarOf(truth, observations);
+        const { windows, contradictions, evidence } = calendarOf(truth, observations);
         expect(contradictions).toEqual([]);
+        expect(evidence.hersSince ?? truth.days.laying).toBeGreaterThanOrEqual(truth.days.laying);
         for (const event of EVENTS) {
           const window = windows[event];
           if (!window) continue;
