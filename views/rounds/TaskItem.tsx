@@ -81,7 +81,9 @@ function Answers({ task }: { readonly task: Task }) {
     <>
       <dl class={styles.answers}>
         {answersFor(task).map((answer) => {
-          const { name, means } = findingText(answer.finding);
+          const opens = replyTo(registry, task, answer, store.on.value)?.is === 'page';
+          const found = findingText(answer.finding);
+          const { name, means } = opens ? { name: 'Write it down', means: 'Opens the form for it.' } : found;
           return (
             <div key={answer.finding}>
               <dt>

@@ -36,12 +36,12 @@ export function countBoxes(
 ): {
   readonly now: number;
   readonly shut: number;
-  readonly slipped: number;
+  readonly slipped: readonly ColonyRound[];
 } {
   const sorted = rounds.map((round) => sortTasks(round, on));
   return {
     now: sorted.filter(({ now, slipped }) => now.length + slipped.length > 0).length,
     shut: sorted.filter(({ shut }) => shut !== undefined).length,
-    slipped: sorted.filter(({ slipped }) => slipped.length > 0).length,
+    slipped: rounds.filter((_, index) => (sorted[index]?.slipped.length ?? 0) > 0),
   };
 }

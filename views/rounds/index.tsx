@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { dayNumber } from '../../src/journal/day.ts';
-import { rounds, yearSettings } from '../../src/registry/rounds.ts';
+import { type ColonyRound, rounds, yearSettings } from '../../src/registry/rounds.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
@@ -46,7 +46,7 @@ export function Rounds() {
     <article class={styles.page}>
       <PageHeader
         title={`${weekday(on)} ${dayText(on)}`}
-        lead={summary(counts)}
+        lead={summary(counts, ({ colony }) => registry.colonies.get(colony)?.label ?? '')}
         actions={
           <>
             <CalendarFile rounds={all} />
@@ -67,11 +67,16 @@ function boxes(count: number): string {
   return count === 1 ? '1 box' : `${count} boxes`;
 }
 
-function summary({ now, shut, slipped }: ReturnType<typeof countBoxes>): string {
+/** The round in a sentence. A few boxes at which something slipped are named; many are counted. */
+function summary(
+  { now, shut, slipped }: ReturnType<typeof countBoxes>,
+  labelOf: (round: ColonyRound) => string,
+): string {
+  const named = slipped.length <= 3 ? slipped.map(labelOf).join(', ') : boxes(slipped.length);
   const parts = [
     now === 0 ? 'Nothing has to be opened today' : `${boxes(now)} to look at`,
     shut === 0 ? '' : `${boxes(shut)} to leave shut`,
-    slipped === 0 ? '' : `at ${boxes(slipped)} something has slipped`,
+    slipped.length === 0 ? '' : `at ${named} something has slipped`,
   ].filter((part) => part !== '');
   return `${parts.join(', ')}.`;
 }

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { answersFor } from '../../../../graph/calendar/index.ts';
+import { dayNumber } from '../../../../src/journal/day.ts';
+import { project } from '../../../../src/registry/project.ts';
+import { rounds, yearSettings } from '../../../../src/registry/rounds.ts';
+import { DEFAULT_SETTINGS } from '../../../../src/store/settings.ts';
+import { replyTo } from '../../../../views/rounds/answers.ts';
+import { countBoxes, sortTasks } from '../../../../views/rounds/grouping.ts';
+import { day, rough, Story } from '../../../helpers/story.ts';
+
+function splitYard(): Story {
+  const story = new Story();
+  story.begin('Mill', '2025-05-01', { One: 'Alder' });
+  story.threeWaySplit('2026-05-10', 'Mill', 'One', 'Nucleus', 'Three', 'Alder');
+  return story;
+}
+
+function roundOf(story: Story, label: string, on: string) {
+  const registry = project(story.journal());
+  const year = yearSettings(DEFAULT_SETTINGS.yearSpans, 30, day(on));
+  const all = rounds(registry, { on: day(on), horizonDays: 21, year }).flatMap(({ colonies }) => colonies);
+  const round = all.find(({ colony }) => colony === story.colony(label));
+  if (!round) throw new Error(`No round for ${label}.`);
+  return { registry, round, all };
+}
+
+describe('the rounds after a split', () => {
+  it('ask for capped cells about a week on, and keep the box shut while a virgin comes out and flies', () => {
+    const story = splitYard();
+    expect(roundOf(story, 'Three', '2026-05-17').round.tasks.map(({ code }) => code)).toContain(
+      'look-for-cells',
+    );
+    const { round } = roundOf(story, 'Three', '2026-05-26');
+    expect(sortTasks(round, dayNumber(day('2026-05-26'))).shut?.code).toBe('leave-closed');
+  });
+
+  it('let one tap on eggs confirm the queen, and ask no more for eggs', () => {
+    const story = splitYard();
+    const { registry, round } = roundOf(story, 'Three', '2026-06-08');
+    const task = round.tasks.find(({ code }) => code === 'look-for-eggs');
+    const answer = task && answersFor(task).find(({ finding }) => finding === 'eggs');
+    const reply = task && answer && replyTo(registry, task, answer, day('2026-06-08'));
+    if (reply?.is !== 'drafts') throw new Error('Eggs are answered by drafts.');
+    expect(reply.drafts.map(({ kind }) => kind)).toEqual(['inspection', 'queen-confirmed']);
+    story.write(...reply.drafts);
+    const after = roundOf(story, 'Three', '2026-06-09');
+    expect(after.registry.queens.get(story.queen('Three 2026'))?.state.is).toBe('laying');
+    expect(after.round.tasks.map(({ code }) => code)).not.toContain('look-for-eggs');
+  });
+
+  it('ask which queen it is where cells of two dams were given', () => {
+    const story = splitYard();
+    story.write({
+      kind: 'cells-given',
+      day: rough('2026-05-17'),
+      to: story.colony('Three'),
+      expected: story.queen('second'),
+      parentage: story.of('Alder'),
+      age: 'capped',
+    });
+    const { registry, round } = roundOf(story, 'Three', '2026-06-10');
+    const task = round.tasks.find(({ code }) => code === 'look-for-eggs');
+    const answer = task && answersFor(task).find(({ finding }) => finding === 'eggs');
+    const reply = task && answer && replyTo(registry, task, answer, day('2026-06-10'));
+    expect(reply?.is).toBe('which-queen');
+  });
+
+  it('count the boxes that ask for something, stay shut, or were let slip', () => {
+    const { all } = roundOf(splitYard(), 'Three', '2026-07-20');
+    expect(countBoxes(all, dayNumber(day('2026-07-20'))).slipped.length).toBeGreaterThan(0);
+  });
+
+  it('leave a task out once it is set aside', () => {
+    const story = splitYard();
+    const { round } = roundOf(story, 'Three', '2026-06-08');
+    const task = round.tasks.find(({ code }) => code === 'look-for-eggs');
+    story.write({
+      kind: 'task-settled',
+      day: rough('2026-06-08'),
+      colony: story.colony('Three'),
+      task: task?.uid ?? '',
+      how: 'set-aside',
+    });
+    expect(roundOf(story, 'Three', '2026-06-08').round.tasks.map(({ uid }) => uid)).not.toContain(task?.uid);
+  });
+});
