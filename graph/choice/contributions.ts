@@ -28,7 +28,11 @@ import { type QuadraticProgram, type QuadraticSolution, solveQuadratic } from '.
 export const CONVERGED = 1e-8;
 /** Shares below this are rounding. */
 const NO_SHARE = 1e-11;
-const MOST_PROXIMAL_STEPS = 500;
+/** Weight of the proximal term: small beside the slopes, to go far each time, yet enough for a Cholesky factor. */
+const SLOPE_SHARE = 1e-4;
+const CURVATURE_SHARE = 1e-8;
+const MOST_PROXIMAL_STEPS = 200;
+const STANDS_STILL = 1e-10;
 
 /** The best shares for one lambda (>= 0), or what makes every choice impossible. */
 export function optimalContributions(problem: ContributionProblem, lambda: number): ContributionResult {
@@ -70,10 +74,15 @@ function solve(
 ): QuadraticSolution {
   const size = merit.length;
   const curvature = Float64Array.from({ length: size * size }, (_, k) => 4 * lambda * problem.kinship[k]!);
-  const constraints = constraintsOf(problem);
-  const direct = solveQuadratic({ size, curvature, slope: merit, ...constraints });
-  if (direct.ok || direct.reason !== 'not-positive-definite') return direct;
-  return proximal({ size, curvature, slope: merit, ...constraints });
+  // Shares sum to 1, so a constant taken off the index changes no choice; it keeps the numbers small.
+  const middle = merit.reduce((sum, each) => sum + each, 0) / size;
+  const program = { size, curvature, slope: merit.map((each) => each - middle), ...constraintsOf(problem) };
+  const direct = solveQuadratic(program);
+  const found = direct.ok || direct.reason !== 'not-positive-definite' ? direct : proximal(program);
+  if (!found.ok) return found;
+  const multipliers = found.multipliers.slice();
+  multipliers[0]! -= middle;
+  return { ...found, multipliers };
 }
 
 function constraintsOf(
@@ -102,28 +111,31 @@ function constraintsOf(
   return { normals, bounds, equalities: 1 };
 }
 
+/** Proximal steps until c stands still; when it never does, the last c, whose residual tells. */
 function proximal(program: QuadraticProgram): QuadraticSolution {
   const { size, curvature, slope } = program;
   const largest = (values: Float64Array): number =>
     values.reduce((most, each) => Math.max(most, Math.abs(each)), 0);
-  const middle = slope.reduce((sum, each) => sum + each, 0) / size;
-  const rho = 1e-2 * Math.max(largest(slope.map((each) => each - middle)), largest(curvature)) || 1;
+  const rho = Math.max(SLOPE_SHARE * largest(slope), CURVATURE_SHARE * largest(curvature)) || 1;
   const raised = curvature.map((each, k) => (k % (size + 1) === 0 ? each + rho : each));
-  let last = new Float64Array(size).fill(1 / size);
-  let steps = 0;
+  let last: QuadraticSolution & { readonly ok: true } = {
+    ok: true,
+    x: new Float64Array(size).fill(1 / size),
+    multipliers: new Float64Array(0),
+    steps: 0,
+  };
   for (let round = 0; round < MOST_PROXIMAL_STEPS; round += 1) {
     const solution = solveQuadratic({
       ...program,
       curvature: raised,
-      slope: slope.map((each, k) => each + rho * last[k]!),
+      slope: slope.map((each, k) => each + rho * last.x[k]!),
     });
     if (!solution.ok) return solution;
-    steps += solution.steps;
-    const moved = largest(solution.x.map((each, k) => each - last[k]!));
-    if (moved < 1e-12) return { ...solution, steps };
-    last = new Float64Array(solution.x);
+    const moved = largest(solution.x.map((each, k) => each - last.x[k]!));
+    last = { ...solution, steps: last.steps + solution.steps };
+    if (moved < STANDS_STILL) break;
   }
-  return { ok: false, reason: 'too-many-steps' };
+  return last;
 }
 
 function described(

@@ -37,6 +37,8 @@ export type QuadraticSolution =
 
 /** A constraint is violated when c'x falls short of b by more than this times the size of its terms. */
 const FEASIBLE = 1e-12;
+/** A constraint that those in force fix, and that falls short by no more than this, counts as met. */
+const ROUNDING = 1e-9;
 /** A step direction shorter than this share of the normal is no direction: the normal depends on those in force. */
 const DEPENDENT = 1e-13;
 
@@ -48,7 +50,12 @@ export function solveQuadratic(program: QuadraticProgram): QuadraticSolution {
   for (let steps = 0; steps < most; steps += 1) {
     const worst = mostViolated(program, state);
     if (worst === undefined) return { ok: true, x: state.x, multipliers: multipliers(program, state), steps };
-    if (!takeIn(program, state, worst)) return { ok: false, reason: 'infeasible' };
+    if (takeIn(program, state, worst)) continue;
+    const { index } = worst;
+    const bound = program.bounds[index]!;
+    const short = Math.abs(shortfall(program.normals[index]!, bound, state.x));
+    if (short > ROUNDING * (1 + Math.abs(bound))) return { ok: false, reason: 'infeasible' };
+    state.met.add(index);
   }
   return { ok: false, reason: 'too-many-steps' };
 }
@@ -67,6 +74,8 @@ interface State {
   readonly r: Float64Array;
   readonly force: InForce[];
   readonly u: number[];
+  /** Constraints that those in force meet but for rounding. */
+  readonly met: Set<number>;
 }
 
 function start({ size, curvature, slope }: QuadraticProgram): State | undefined {
@@ -81,7 +90,7 @@ function start({ size, curvature, slope }: QuadraticProgram): State | undefined 
   }
   const x = slope.slice();
   choleskySolveInPlace(factor, size, x);
-  return { x, j, r: new Float64Array(size * size), force: [], u: [] };
+  return { x, j, r: new Float64Array(size * size), force: [], u: [], met: new Set() };
 }
 
 function transposeTimes(j: Float64Array, v: Float64Array, size: number): Float64Array {
@@ -98,7 +107,7 @@ function mostViolated({ normals, bounds, equalities }: QuadraticProgram, state: 
   let worst: InForce | undefined;
   let by = 0;
   normals.forEach((normal, index) => {
-    if (state.force.some((each) => each.index === index)) return;
+    if (state.met.has(index) || state.force.some((each) => each.index === index)) return;
     const short = shortfall(normal, bounds[index]!, state.x);
     const violation = index < equalities ? Math.abs(short) : short;
     if (violation > Math.max(by, FEASIBLE * (1 + Math.abs(bounds[index]!)))) {

@@ -78,6 +78,25 @@ describe('optimal contributions', () => {
     expect(found.shares[0]! + found.shares[1]!).toBeCloseTo(0.75, 8);
   });
 
+  it('of twins that hardly differ in index are found at every weight on kinship', () => {
+    const twins = {
+      merit: [0.4536, 0.4566, -0.6308],
+      kinship: [0.2, 0.2, 0.16, 0.2, 0.2, 0.16, 0.16, 0.16, 0.23],
+    };
+    for (const lambda of [0, 0.001, 1, 1_000, 100_000]) {
+      const found = solved(optimalContributions(twins, lambda));
+      expect(found.converged).toBe(true);
+      expect(found.shares[0]).toBe(0);
+    }
+  });
+
+  it('are forced where the caps leave one choice alone', () => {
+    const found = solved(
+      optimalContributions({ merit: [1, 0.993], kinship: [0.41, 0.11, 0.11, 0.3], caps: [0.5, 0.5] }, 0),
+    );
+    expect([...found.shares].map((share) => Number(share.toFixed(9)))).toEqual([0.5, 0.5]);
+  });
+
   it('of 60 candidates give the whole curve within a second', () => {
     const random = randomGenerator(5);
     const count = 60;
