@@ -112,6 +112,14 @@ function contentOf(trait: Trait, observation: TraitObservation): Figure | number
   return usable === false ? undefined : usable;
 }
 
+const byDay = (a: TraitObservation, b: TraitObservation) => a.day - b.day || (a.id < b.id ? -1 : 1);
+
+/** The observations by day, ties by id; the very same array where it is so already. */
+export function inOrder(observations: readonly TraitObservation[]): readonly TraitObservation[] {
+  const ordered = observations.every((one, k) => k === 0 || byDay(observations[k - 1]!, one) < 0);
+  return ordered ? observations : [...observations].sort(byDay);
+}
+
 /** The records of one trait and all that was set aside, in the order of days; groups by yard and season. */
 export function collectRecords(
   trait: Trait,
@@ -120,7 +128,7 @@ export function collectRecords(
 ): CollectedRecords {
   const setAside: SetAside[] = [];
   const attributed: Attributed<Figure | number | true>[] = [];
-  for (const observation of [...observations].sort((a, b) => a.day - b.day || (a.id < b.id ? -1 : 1))) {
+  for (const observation of inOrder(observations)) {
     const content = contentOf(trait, observation);
     if (content === undefined) continue;
     const queen = observation.workers.known ? observation.workers.queen : undefined;
@@ -171,7 +179,21 @@ function record(
   const { queen, group, yard, observation } = parts.at(-1)!;
   const { colony, season, day } = observation;
   const observations = parts.map((part) => part.observation.id);
-  return { ...figure, trait: trait.id, queen, group, colony, yard, season, day, observations, belowProtocol };
+  const { value, samplingVariance } = figure;
+  const { id } = trait;
+  return {
+    trait: id,
+    queen,
+    group,
+    value,
+    samplingVariance,
+    colony,
+    yard,
+    season,
+    day,
+    observations,
+    belowProtocol,
+  };
 }
 
 function makeRecords(

@@ -12,7 +12,6 @@
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import {
   choleskyInPlace,
-  dot,
   lowerSolveInPlace,
   product,
   semiDefiniteInPlace,
@@ -121,22 +120,51 @@ export function denseGroups(system: DenseSystem, records: ColonyRecords, unitOf:
   return groups;
 }
 
-/** Variance of the breeding value u_w + u_q of a queen that the records explain: Var - PEV. */
-export function explainedVariance(pedigree: Pedigree, system: DenseSystem, queen: number): number {
-  const { columns, variances, absorbed, informationRoot, factor } = system;
+/** Variance of the breeding value u_w + u_q that the records explain (Var - PEV) of each queen: k'P k. */
+export function explainedVariances(
+  pedigree: Pedigree,
+  system: DenseSystem,
+  queens: Int32Array,
+): Float64Array {
+  const { columns, variances } = system;
   const units = columns.unitQueen.length;
-  const node = pedigree.queenNode[queen]!;
+  const projection = unitProjection(system);
   const byWorkers = variances.worker + variances.covariance;
   const byOwn = variances.covariance + variances.queen;
   const k = new Float64Array(units);
-  for (let i = 0; i < units; i++) {
-    k[i] =
-      byWorkers * columns.workers[i * columns.nodes + node]! + byOwn * columns.own[i * columns.nodes + node]!;
+  return Float64Array.from(queens, (queen) => {
+    let at = pedigree.queenNode[queen]!;
+    for (let i = 0; i < units; i++, at += columns.nodes) {
+      k[i] = byWorkers * columns.workers[at]! + byOwn * columns.own[at]!;
+    }
+    return quadratic(projection, k);
+  });
+}
+
+/** k'P k from the lower triangle of P. */
+function quadratic(projection: Float64Array, k: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < k.length; i++) {
+    let row = 0;
+    const at = i * k.length;
+    for (let j = 0; j < i; j++) row += projection[at + j]! * k[j]!;
+    sum += k[i]! * (2 * row + projection[at + i]! * k[i]!);
   }
-  const onRoot = new Float64Array(units);
-  for (let i = 0; i < units; i++) {
-    for (let j = 0; j < units; j++) onRoot[j]! += k[i]! * informationRoot[i * units + j]!;
+  return sum;
+}
+
+/** Lower triangle of P = M - M L B^-1 L'M. */
+function unitProjection({ absorbed, informationRoot, factor }: DenseSystem): Float64Array {
+  const n = absorbed.units;
+  const half = informationRoot.slice();
+  for (let i = 0; i < n; i++) lowerSolveInPlace(factor, n, half.subarray(i * n, (i + 1) * n));
+  const out = absorbed.information.slice();
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = 0;
+      for (let l = 0, a = i * n, b = j * n; l < n; l++, a++, b++) sum += half[a]! * half[b]!;
+      out[i * n + j]! -= sum;
+    }
   }
-  lowerSolveInPlace(factor, units, onRoot);
-  return dot(k, times(absorbed.information, units, k)) - dot(onRoot, onRoot);
+  return out;
 }

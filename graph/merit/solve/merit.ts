@@ -28,13 +28,21 @@ export interface MeritOptions extends Partial<SolveOptions> {
   readonly method?: 'auto' | 'dense' | 'sweeps';
   /** Relationship columns shared by several traits (dense way only); must hold every recorded queen. */
   readonly columns?: UnitColumns;
+  /** A direct system made before of the same records and variances, shared by values and reliabilities. */
+  readonly dense?: DenseWay;
   /** Relative residual for the solves of reliabilities. */
   readonly reliabilityTolerance?: number;
 }
 
+/** The direct system and the unit of each record in it. */
+export interface DenseWay {
+  readonly system: DenseSystem;
+  readonly unitOf: Int32Array;
+}
+
 /** Recorded queens up to which the direct way is the faster one, and the numbers it may hold. */
 export const DENSE_UNITS = 250;
-const DENSE_NUMBERS = 4e6;
+export const DENSE_NUMBERS = 4e6;
 
 export type MeritResult =
   | {
@@ -65,7 +73,7 @@ export function solveMerit(
   if (problems.length > 0) return { is: 'refused', problems };
   const units = unitsOf(pedigree, records.queen);
   if (isDense(pedigree, units.unitQueen.length, options)) {
-    const { system, unitOf } = makeDense(pedigree, records, variances, options, units);
+    const { system, unitOf } = options.dense ?? makeDense(pedigree, records, variances, options, units);
     const { worker, queen, permanent } = denseEffects(pedigree, system);
     const groups = denseGroups(system, records, unitOf);
     const breedingValue = worker.map((value, q) => value + queen[q]!);
@@ -85,7 +93,12 @@ export function solveMerit(
 }
 
 /** Whether the direct way serves so many recorded queens. */
-export function isDense(pedigree: Pedigree, units: number, { method = 'auto' }: MeritOptions): boolean {
+export function isDense(
+  pedigree: Pedigree,
+  units: number,
+  { method = 'auto', dense }: MeritOptions,
+): boolean {
+  if (dense) return true;
   if (method !== 'auto') return method === 'dense';
   return units <= DENSE_UNITS && units * pedigree.size <= DENSE_NUMBERS;
 }
@@ -97,7 +110,7 @@ export function makeDense(
   variances: ColonyVariances,
   options: MeritOptions,
   { unitQueen, unitOfQueen } = unitsOf(pedigree, records.queen),
-): { system: DenseSystem; unitOf: Int32Array } {
+): DenseWay {
   const columns = options.columns
     ? pickColumns(options.columns, unitQueen)
     : unitColumns(pedigree, unitQueen);

@@ -13,7 +13,7 @@
  */
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import { type ColonyRecords, type ColonyVariances, colonyModel, unitsOf } from './colony-model.ts';
-import { explainedVariance } from './dense-colony.ts';
+import { explainedVariances } from './dense-colony.ts';
 import { isDense, type MeritOptions, makeDense } from './merit.ts';
 import { type MeritProblem, meritProblems } from './problems.ts';
 import { explainedAtNode, makeSolver, type NotConverged } from './solve-model.ts';
@@ -45,14 +45,13 @@ export function reliabilities(
   if (!isDense(pedigree, units.unitQueen.length, options)) {
     return reliabilitiesBySweeps(pedigree, records, variances, queens, options);
   }
-  const { system } = makeDense(pedigree, records, variances, options, units);
+  const { system } = options.dense ?? makeDense(pedigree, records, variances, options, units);
   const { worker, queen, covariance } = variances;
   const prior = Float64Array.from(
     queens,
     (q) => pedigree.diagonal[pedigree.queenNode[q]!]! * (worker + queen + 2 * covariance),
   );
-  const explained = Float64Array.from(queens, (q) => explainedVariance(pedigree, system, q));
-  return reliabilityFrom(prior, explained);
+  return reliabilityFrom(prior, explainedVariances(pedigree, system, queens));
 }
 
 function reliabilityFrom(prior: Float64Array, explained: Float64Array): ReliabilityResult {
