@@ -59,7 +59,7 @@ describe('the direction of dependencies', () => {
   });
 
   it('is broken, with a sentence, by a graph file that imports the store or a clock library', () => {
-    const text = "import { store } from '../src/store/index.ts';\nimport type { X } from 'idb';";
+    const text = "import { store } from '../../src/store/index.ts';\nimport type { X } from 'idb';";
     expect(brokenRules('graph/kinship/bad.ts', text)).toHaveLength(2);
   });
 
