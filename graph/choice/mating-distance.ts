@@ -8,7 +8,7 @@
  * h: half width of the ring, 0.5 km; density: colonies per square km that nobody recorded, spread evenly (their
  * weight is the integral of density w over the plane, which is density).
  *
- * Source: Jensen et al. 2005, Conserv. Genet. 6:527 (read): half of the matings within 2.5 km, 90 % within 7.5 km,
+ * Source: Jensen et al. 2005, Conserv. Genet. 6:527 (abstract read): half of the matings within 2.5 km, 90 % within 7.5 km,
  * none beyond 15 km, in two valleys. Both kernels go through those two quantiles (derived here).
  * Caution: these are distances of matings that happened, where hills lie and apiaries stand as they did there; drone
  * and queen flight and the spacing of the apiaries are mixed in. Dividing by the area of the ring takes colonies as

@@ -106,22 +106,26 @@ function transposeTimes(j: Float64Array, v: Float64Array, size: number): Float64
 function mostViolated({ normals, bounds, equalities }: QuadraticProgram, state: State): InForce | undefined {
   let worst: InForce | undefined;
   let by = 0;
-  normals.forEach((normal, index) => {
-    if (state.met.has(index) || state.force.some((each) => each.index === index)) return;
-    const short = shortfall(normal, bounds[index]!, state.x);
+  const settled = new Set(state.met);
+  for (const { index } of state.force) settled.add(index);
+  for (let index = 0; index < normals.length; index += 1) {
+    if (settled.has(index)) continue;
+    const short = shortfall(normals[index]!, bounds[index]!, state.x);
     const violation = index < equalities ? Math.abs(short) : short;
-    if (violation > Math.max(by, FEASIBLE * (1 + Math.abs(bounds[index]!)))) {
-      by = violation;
-      worst = { index, sign: short >= 0 ? 1 : -1 };
-    } else if (index < equalities && !worst) {
-      worst = { index, sign: short >= 0 ? 1 : -1 };
-    }
-  });
+    const counts = violation > Math.max(by, FEASIBLE * (1 + Math.abs(bounds[index]!)));
+    if (counts) by = violation;
+    if (counts || (index < equalities && !worst)) worst = { index, sign: short >= 0 ? 1 : -1 };
+  }
   return worst;
 }
 
 function shortfall(normal: Float64Array, bound: number, x: Float64Array): number {
-  return normal.reduce((sum, each, k) => sum - each * x[k]!, bound);
+  let short = bound;
+  for (let k = 0; k < x.length; k += 1) {
+    const each = normal[k]!;
+    if (each !== 0) short -= each * x[k]!;
+  }
+  return short;
 }
 
 /** Takes one constraint in, letting go of others on the way; false when no point meets it with them. */

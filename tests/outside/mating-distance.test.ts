@@ -1,5 +1,5 @@
 /**
- * Distances of matings: Jensen et al. 2005, Conserv. Genet. 6:527 (read): 50 % within 2.5 km, 90 % within 7.5 km,
+ * Distances of matings: Jensen et al. 2005, Conserv. Genet. 6:527 (abstract read): 50 % within 2.5 km, 90 % within 7.5 km,
  * maximum 15 km. The other values are derived from the two kernels through those quantiles.
  */
 import { describe, expect, it } from 'vitest';
