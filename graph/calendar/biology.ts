@@ -123,7 +123,7 @@ export const BIOLOGY = Object.freeze({
     'queen lost to laying workers, where no queen follows',
     [14, 25, 40],
     'read',
-    'about two weeks at the earliest in a trade article; usually three to five weeks is common practice',
+    'Collison, Laying workers, Bee Culture (copy read): about two weeks at the earliest; later days common practice',
   ),
   cagedQueenLays: duration(
     'mated queen given in a cage to her first eggs',
