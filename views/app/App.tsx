@@ -33,8 +33,9 @@ function Shell({ store }: { readonly store: Store }) {
   const empty = store.records.value === 'own' && store.registry.value.yards.size === 0;
   // Exchange and the settings open without records too: a file may be what brings the first ones.
   const first = empty && !path.startsWith('/exchange') && path !== '/settings';
+  const recording = /^\/record\/[^/]/.test(path);
   return (
-    <div class={`${styles.shell} ${first ? styles.bare : ''}`}>
+    <div class={`${styles.shell} ${first ? styles.bare : ''} ${recording ? styles.recording : ''}`}>
       <button type="button" class={styles.skip} onClick={() => main.current?.focus()}>
         To the content
       </button>

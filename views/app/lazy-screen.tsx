@@ -4,6 +4,7 @@ import { Notice } from '../parts/Notice.tsx';
 
 export interface ScreenProps {
   readonly id?: string;
+  readonly kind?: string;
 }
 
 type Loaded = { readonly screen: ComponentType<ScreenProps> } | { readonly failed: true } | undefined;

@@ -48,6 +48,7 @@ export function LifeBand({ colony }: { readonly colony: Colony }) {
           <ChoiceRow
             label="Time shown"
             hideLabel
+            size="quiet"
             required
             options={SPANS}
             value={span}

@@ -1,13 +1,13 @@
-import { spoiltByTreatment } from '../../graph/merit/traits/after-treatment.ts';
-import { daysBetween, firstDay, lastDay } from '../../src/journal/day.ts';
+import { firstDay } from '../../src/journal/day.ts';
 import type { EntryOf } from '../../src/journal/entry.ts';
-import type { Colony, Registry } from '../../src/registry/state.ts';
+import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { dayInYear } from '../parts/days.ts';
 import { miteFigure } from '../parts/entries/mite-words.ts';
 import { IntervalBar } from '../parts/IntervalBar.tsx';
 import { thresholdFor } from '../parts/thresholds.ts';
+import { treatmentWords } from '../parts/treatment-words.ts';
 import { MITE_METHODS } from '../parts/words.ts';
 import styles from './Mites.module.css';
 
@@ -55,7 +55,7 @@ export function Mites({ colony }: { readonly colony: Colony }) {
               threshold && { value: threshold.value, label: `Your threshold (${threshold.jurisdiction})` }
             }
           />
-          <p class={styles.note}>{treatmentWords(entry, registry, colony)}</p>
+          <p class={styles.note}>{treatmentWords(entry.day, registry, colony)}</p>
         </div>
       ))}
       <p class={styles.note}>
@@ -69,19 +69,4 @@ export function Mites({ colony }: { readonly colony: Colony }) {
       </p>
     </section>
   );
-}
-
-/** Why a count near a treatment speaks of the treatment; nothing when none is near. */
-function treatmentWords(entry: Count, registry: Registry, colony: Colony): string | undefined {
-  const day = firstDay(entry.day);
-  const last = [...registry.treatments.values()]
-    .filter((span) => span.colonies.includes(colony.id) && lastDay(span.from) <= day)
-    .sort((a, b) => (a.from < b.from ? -1 : 1))
-    .at(-1);
-  if (!last) return undefined;
-  const acting = last.to === undefined || lastDay(last.to) >= day;
-  const daysSinceEnd = last.to === undefined ? 0 : daysBetween(lastDay(last.to), day);
-  return spoiltByTreatment({
-    treatment: { active: last.entry.active, acting, daysSinceEnd },
-  } as Parameters<typeof spoiltByTreatment>[0])?.sentence;
 }

@@ -14,7 +14,8 @@ export interface ChoiceRowProps<T extends string> {
   readonly last?: T | undefined;
   readonly hint?: ComponentChildren;
   readonly problem?: string | undefined;
-  readonly size?: 'normal' | 'hive';
+  /** `hive` for gloved hands; `quiet` for switching a view, words without boxes. */
+  readonly size?: 'normal' | 'hive' | 'quiet';
   readonly hideLabel?: boolean;
 }
 

@@ -1,8 +1,8 @@
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import { addDays, firstDay, isExactDay, PlainDay, RoughDay } from '../../src/journal/day.ts';
 import { useStore } from '../app/store-context.ts';
 import styles from './DayInput.module.css';
-import { weekday } from './days.ts';
+import { dayText, weekday } from './days.ts';
 
 export interface DayInputProps {
   readonly label: string;
@@ -30,6 +30,8 @@ export function DayInput({ label, value, onChange, rough = false, hint }: DayInp
     if (read.success) onChange(read.data);
   };
   const regrain = (next: Grain) => pick(firstDay(value).slice(0, LENGTH[next]));
+  const isNear = value === (today as string) || value === (addDays(today, -1) as string);
+  const [other, setOther] = useState(!isNear);
   const near = [
     { day: today, label: 'Today' },
     { day: addDays(today, -1), label: 'Yesterday' },
@@ -44,24 +46,34 @@ export function DayInput({ label, value, onChange, rough = false, hint }: DayInp
             type="button"
             class={styles.near}
             aria-pressed={value === (each.day as string)}
-            onClick={() => pick(each.day)}
+            onClick={() => {
+              pick(each.day);
+              setOther(false);
+            }}
           >
             {each.label}
           </button>
         ))}
-        <span class={styles.other}>
-          <label class={styles.hidden} for={id}>
-            {label}: {grain}
-          </label>
-          <input
-            id={id}
-            type={grain === 'year' ? 'number' : grain === 'month' ? 'month' : 'date'}
-            min={grain === 'year' ? 1900 : undefined}
-            value={value}
-            onChange={(event) => pick(event.currentTarget.value)}
-          />
-        </span>
-        {rough && (
+        {!other && (
+          <button type="button" class={styles.near} onClick={() => setOther(true)}>
+            Another day
+          </button>
+        )}
+        {other && (
+          <span class={styles.other}>
+            <label class={styles.hidden} for={id}>
+              {label}: {grain}
+            </label>
+            <input
+              id={id}
+              type={grain === 'year' ? 'number' : grain === 'month' ? 'month' : 'date'}
+              min={grain === 'year' ? 1900 : undefined}
+              value={value}
+              onChange={(event) => pick(event.currentTarget.value)}
+            />
+          </span>
+        )}
+        {other && rough && (
           <select
             aria-label="How exactly it is known"
             value={grain}
@@ -74,7 +86,9 @@ export function DayInput({ label, value, onChange, rough = false, hint }: DayInp
         )}
       </div>
       <p class={styles.about}>
-        {isExactDay(value) ? weekday(PlainDay.parse(value)) : 'Known roughly'}
+        {isExactDay(value)
+          ? `${weekday(PlainDay.parse(value))}, ${dayText(value)}`
+          : `${dayText(value)}, known roughly`}
         {hint && `. ${hint}`}
       </p>
     </fieldset>

@@ -40,7 +40,7 @@ export function IntervalBar({
           {value !== undefined && <strong>{say(value) + space + unit}</strong>}
           <span class={styles.range}>
             {' '}
-            {say(low)} to {say(high)}
+            {value === undefined && low <= min ? `below ${say(high)}` : `${say(low)} to ${say(high)}`}
             {space}
             {unit}
           </span>

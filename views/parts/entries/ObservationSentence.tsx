@@ -1,6 +1,5 @@
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
-import { ColonyLabel } from '../ColonyLabel.tsx';
 import { dayText } from '../days.ts';
 import { count, FEEDS, LOSS_CAUSES, number, sentence, winterText } from '../words.ts';
 import { inspectionWords } from './inspection-words.ts';
@@ -59,25 +58,14 @@ export function ObservationSentence({ entry }: { readonly entry: Observation }) 
 }
 
 function TreatmentSentence({ entry }: { readonly entry: EntryOf<'treatment'> }) {
-  const others = entry.colonies.length > 1;
   return (
     <>
       {sentence(entry.active)}
-      {entry.manner && `, ${entry.manner}`}
+      {entry.manner && `, ${entry.manner.charAt(0).toLowerCase()}${entry.manner.slice(1)}`}
       {entry.end && `, until ${dayText(entry.end)}`}
       {entry.honeyWaitDays !== undefined && `, ${count(entry.honeyWaitDays, 'day')} wait before honey`}
       {entry.against && `, against ${entry.against}`}
-      {others && (
-        <>
-          {'; in '}
-          {entry.colonies.map((colony) => (
-            <span key={colony}>
-              <ColonyLabel colony={colony} />{' '}
-            </span>
-          ))}
-        </>
-      )}
-      {!others && '.'}
+      {entry.colonies.length > 1 && `; in ${count(entry.colonies.length, 'colony', 'colonies')} together`}.
     </>
   );
 }

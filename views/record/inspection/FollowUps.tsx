@@ -1,0 +1,59 @@
+import { queenTitle } from '../../../src/registry/queries.ts';
+import type { Queen } from '../../../src/registry/state.ts';
+import { routes } from '../../app/routes.ts';
+import { useStore } from '../../app/store-context.ts';
+import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
+import { expectedQueens } from '../../parts/HeadLine.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import styles from './FollowUps.module.css';
+import type { LookProps } from './InspectionForm.tsx';
+import type { Look } from './seen.ts';
+
+export interface FollowUpsProps extends LookProps {
+  readonly head: Queen | undefined;
+  readonly onLook: (change: Partial<Look>) => void;
+}
+
+/** What a sight may mean for the queens on record; nothing is concluded unless the keeper says so. */
+export function FollowUps({ colony, look, head, onLook }: FollowUpsProps) {
+  const { registry } = useStore();
+  const { seen } = look;
+  const coming = expectedQueens(colony, registry.value);
+  const eggsOfExpected = seen.eggs === true && !head && coming.length > 0;
+  const unmarked = seen.queenSeen === 'seen-unmarked' && head?.mark !== undefined;
+  const cells = (seen.openCells ?? 0) + (seen.cappedCells ?? 0) > 0 && head !== undefined;
+  if (!eggsOfExpected && !unmarked && !cells) return null;
+  return (
+    <div class={styles.all}>
+      {eggsOfExpected && (
+        <ChoiceRow
+          label="Eggs here: who lays?"
+          size="hive"
+          hint="A queen expected here is then recorded as laying. Leave it open if these may be another's eggs."
+          options={coming.map((queen) => ({ value: queen.id, label: queenTitle(queen) }))}
+          value={look.lays}
+          onChange={(lays) => onLook({ lays })}
+        />
+      )}
+      {unmarked && head && (
+        <ChoiceRow
+          label={`${queenTitle(head)} was marked. Is this another queen?`}
+          size="hive"
+          hint="Probably her daughter by supersedure; the old queen then counts as gone, by deduction."
+          options={[
+            { value: 'yes', label: 'Another queen' },
+            { value: 'no', label: 'She lost her mark' },
+          ]}
+          value={look.another === undefined ? undefined : look.another ? 'yes' : 'no'}
+          onChange={(answer) => onLook({ another: answer === undefined ? undefined : answer === 'yes' })}
+        />
+      )}
+      {cells && (
+        <Notice title="Cells in a colony with a queen">
+          Swarm or supersedure. Before the first is capped there is time to{' '}
+          <a href={routes.split(colony.id)}>split it</a>; the look is kept meanwhile.
+        </Notice>
+      )}
+    </div>
+  );
+}

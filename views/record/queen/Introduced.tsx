@@ -1,0 +1,48 @@
+import { useState } from 'preact/hooks';
+import type { RoughDay } from '../../../src/journal/day.ts';
+import type { EntryOf } from '../../../src/journal/entry.ts';
+import type { QueenId } from '../../../src/journal/ids.ts';
+import { queenTitle } from '../../../src/registry/queries.ts';
+import { useStore } from '../../app/store-context.ts';
+import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
+import { DayInput } from '../../parts/DayInput.tsx';
+import { QueenSelect } from '../../parts/QueenSelect.tsx';
+import { RecordFrame } from '../RecordFrame.tsx';
+import type { QueenEventProps } from './QueenForm.tsx';
+
+type How = NonNullable<EntryOf<'queen-moved'>['how']>;
+
+const HOW: readonly { readonly value: How; readonly label: string }[] = [
+  { value: 'caged', label: 'Caged' },
+  { value: 'direct', label: 'Directly' },
+  { value: 'with-her-frame', label: 'With her frame' },
+];
+
+/** A queen on record put into this colony, virgin or laying. */
+export function Introduced({ colony, queens }: QueenEventProps) {
+  const { registry, on } = useStore();
+  const [queen, setQueen] = useState<QueenId>();
+  const [how, setHow] = useState<How>();
+  const [day, setDay] = useState(on.value as string as RoughDay);
+  const her = queen && registry.value.queens.get(queen);
+  return (
+    <RecordFrame
+      colony={colony}
+      kind="queen"
+      title={`${her ? queenTitle(her) : 'Queen'} put into ${colony.label}`}
+      drafts={queen && [{ kind: 'queen-moved', day, queen, to: colony.id, ...(how ? { how } : {}) }]}
+      missing="Choose the queen."
+    >
+      <QueenSelect
+        label="Which queen"
+        value={queen}
+        onChange={setQueen}
+        living
+        without={queens.map(({ id }) => id)}
+        hint="Every queen alive on record, with the box she is in."
+      />
+      <ChoiceRow label="How" size="hive" options={HOW} value={how} onChange={setHow} />
+      <DayInput label="Day" value={day} onChange={setDay} />
+    </RecordFrame>
+  );
+}

@@ -1,0 +1,58 @@
+import { useState } from 'preact/hooks';
+import type { RoughDay } from '../../../src/journal/day.ts';
+import type { EntryOf } from '../../../src/journal/entry.ts';
+import { useStore } from '../../app/store-context.ts';
+import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
+import { DayInput } from '../../parts/DayInput.tsx';
+import { NumberStepper } from '../../parts/NumberStepper.tsx';
+import { FEEDS, sentence } from '../../parts/words.ts';
+import type { RecordFormProps } from '../index.tsx';
+import { RecordFrame } from '../RecordFrame.tsx';
+
+type Feed = EntryOf<'feeding'>['feed'];
+const KINDS: readonly Feed[] = ['syrup', 'fondant', 'sugar', 'honey-frames', 'pollen'];
+
+/** Feed given, and how much. */
+export function FeedingForm({ colony }: RecordFormProps) {
+  const on = useStore().on.value;
+  const [feed, setFeed] = useState<Feed>();
+  const [kilograms, setKilograms] = useState<number>();
+  const [day, setDay] = useState(on as string as RoughDay);
+  const last = colony.entries.findLast((entry) => entry.kind === 'feeding');
+  return (
+    <RecordFrame
+      colony={colony}
+      kind="feeding"
+      title={`Feeding of ${colony.label}`}
+      drafts={
+        feed && [{ kind: 'feeding', day, colony: colony.id, feed, ...(kilograms ? { kilograms } : {}) }]
+      }
+      missing="Choose the feed."
+    >
+      <ChoiceRow
+        label="Feed"
+        size="hive"
+        options={KINDS.map((value) => ({ value, label: sentence(FEEDS[value]) }))}
+        value={feed}
+        last={last?.kind === 'feeding' ? last.feed : undefined}
+        onChange={setFeed}
+        hint={
+          feed === 'honey-frames'
+            ? 'Honey and combs carry disease: only from healthy colonies of your own.'
+            : undefined
+        }
+      />
+      <NumberStepper
+        label="Amount"
+        unit="(kg)"
+        size="hive"
+        step={0.5}
+        max={100}
+        value={kilograms}
+        last={last?.kind === 'feeding' ? last.kilograms : undefined}
+        onChange={setKilograms}
+      />
+      <DayInput label="Day" value={day} onChange={setDay} rough />
+    </RecordFrame>
+  );
+}
