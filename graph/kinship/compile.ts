@@ -33,22 +33,39 @@ export function compilePedigree(input: PedigreeInput): CompiledPedigree {
 }
 
 function loopProblems(input: PedigreeInput, resolved: Resolved, waitsFor: Dependencies): PedigreeProblem[] {
-  const { firstQueen, firstDrone } = resolved;
+  const { firstQueen } = resolved;
   return loops(waitsFor).map((loop) => {
-    const queens = loop.filter((entity) => entity >= firstQueen && entity < firstDrone);
-    const index = Math.min(...queens) - firstQueen;
-    const record = input.queens[index]!.id;
-    const names = queens.map((entity) => `'${input.queens[entity - firstQueen]!.id}'`);
-    const field = input.queens[index]!.dams.length > 0 ? 'dams' : 'mating';
+    const queens = queensOfLoop(resolved, loop);
+    const index = Math.min(...queens);
+    const names = queens.map((queen) => `'${input.queens[queen]!.id}'`);
     return {
       code: 'cycle',
       list: 'queens',
       index,
-      record,
-      field,
+      record: input.queens[index]!.id,
+      field: loop.includes(firstQueen + index) ? 'dams' : 'mating',
       found: `a loop of descent through ${names.join(', ')}`,
       because: 'No queen descends from herself, by her dam or by the drones her dam met.',
       remedy: 'Correct a dam or a list of drone mothers of these queens.',
     };
   });
+}
+
+/** Queens on a loop, and dams whose drones lead round it. */
+function queensOfLoop(
+  { firstQueen, firstDrone, firstSource, dams, sourceOf, queenOfMating }: Resolved,
+  loop: number[],
+) {
+  const queens = new Set<number>();
+  loop.forEach((entity, place) => {
+    if (entity < firstQueen || entity >= firstDrone) return;
+    const queen = entity - firstQueen;
+    queens.add(queen);
+    const source = loop[(place + 1) % loop.length]! - firstSource;
+    for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++) {
+      const mating = dams.item[k]!;
+      if (sourceOf[mating] === source) queens.add(queenOfMating[mating]!);
+    }
+  });
+  return [...queens];
 }

@@ -62,6 +62,9 @@ export function namesOf(
       ]);
     }
   }
+  /** What refers to a doubled id is checked against the first record of that id. */
+  if (doubled > 0)
+    for (let index = records.length - 1; index >= 0; index--) numbers.set(records[index]!.id, index);
   return { noun, numbers, offset };
 }
 
