@@ -42,6 +42,7 @@ export function pedigreeInput(registry: Registry): PedigreeInput {
   }
   mateEveryDam(queens);
   for (const pool of pools.values()) backgrounds.add(pool.background);
+  for (const said of registry.droneBackgrounds.values()) backgrounds.add(said.background);
   for (const { mating } of queens) {
     if (mating?.kind === 'drone-mothers') for (const { of } of mating.backgrounds) backgrounds.add(of);
   }
@@ -61,25 +62,26 @@ function mateEveryDam(queens: QueenInput[]): void {
   });
 }
 
-/** The compiled pedigree of a registry, and the queens whose mating or dam had to be taken as unknown for it. */
-export interface RegistryPedigree {
+/** A pedigree without loops, and the queens whose mating or dam had to be taken as unknown for it. */
+export interface OpenedPedigree {
+  readonly input: PedigreeInput;
   readonly pedigree: Pedigree;
   readonly cut: readonly string[];
 }
 
 /**
- * Compiles the pedigree. Days that contradict one another can make a queen descend from drones of her own descendants;
- * the mating of a queen on such a loop is then taken as unknown, and if that does not open it, her dam.
+ * The pedigree of a registry with loops opened, and compiled. Days that contradict one another can make a queen descend
+ * from drones of her own descendants; the mating of a queen on such a loop is then taken as unknown, and if that does
+ * not open it, her dam.
  */
-export function registryPedigree(registry: Registry): RegistryPedigree {
+export function openedPedigreeInput(registry: Registry): OpenedPedigree {
   const cut = new Set<string>();
   let input = pedigreeInput(registry);
   for (;;) {
     const compiled = compilePedigree(input);
-    if (compiled.ok) return { pedigree: compiled.pedigree, cut: [...cut] };
+    if (compiled.ok) return { input, pedigree: compiled.pedigree, cut: [...cut] };
     const loops = compiled.problems.filter(({ code }) => code === 'cycle');
-    const others = compiled.problems.filter(({ code }) => code !== 'cycle');
-    if (loops.length === 0) throw new Error(others.map(pedigreeProblemText).join('\n'));
+    if (loops.length === 0) throw new Error(compiled.problems.map(pedigreeProblemText).join('\n'));
     const caught = new Set(loops.map(({ record }) => record));
     input = {
       ...input,

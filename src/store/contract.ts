@@ -5,7 +5,9 @@ import type { ActionId, EntryId, KeeperId, PhotoId } from '../journal/ids.ts';
 import type { Altered, Disagreement, Journal } from '../journal/journal.ts';
 import type { Problem, Result } from '../journal/problems.ts';
 import type { Contradiction, Registry } from '../registry/state.ts';
+import type { Compute } from '../workers/messages.ts';
 import type { StoredPhoto } from './db.ts';
+import type { EvaluationState } from './evaluation.ts';
 import type { Settings } from './settings.ts';
 
 /** Which records are open: the keeper's own, or the demo yard, kept apart from them. */
@@ -78,6 +80,13 @@ export interface Store {
 
   changeSettings(change: Partial<Settings>): Promise<void>;
   nameKeeper(name: string): Promise<void>;
+
+  /** Breeding values, kinship and what daughters would meet, while `watchEvaluation` is on. */
+  readonly evaluation: ReadonlySignal<EvaluationState>;
+  /** Keeps the evaluation in step with the records until the function it returns is called. */
+  watchEvaluation(): () => void;
+  /** Other work for the numerics: one mating, the trade-off, a look ahead, variances. */
+  readonly compute: Compute;
 
   savePhoto(photo: Blob): Promise<Result<PhotoId>>;
   photo(id: PhotoId): Promise<Blob | undefined>;

@@ -2,6 +2,9 @@ import { uuidv7 } from 'uuidv7';
 import type { PlainDay } from '../journal/day.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { KeeperId } from '../journal/ids.ts';
+import { computeInWorker } from '../workers/client.ts';
+import { computeInline } from '../workers/compute-inline.ts';
+import type { Compute } from '../workers/messages.ts';
 import type { Records } from './contract.ts';
 
 /** The invented yard that a first visitor can walk through. */
@@ -22,6 +25,8 @@ export interface StoreOptions {
   readonly demo?: () => Promise<DemoYard>;
   /** Asks the browser to keep the data for good; asked once, after the first record of the keeper's own. */
   readonly askToPersist?: () => Promise<boolean>;
+  /** Where the numerics run; started with the first task. */
+  readonly compute: () => Compute;
   /** False leaves other tabs alone. */
   readonly tabs: boolean;
 }
@@ -31,5 +36,6 @@ export const DEFAULT_OPTIONS: StoreOptions = {
   now: () => new Date(),
   newId: uuidv7,
   askToPersist: async () => (await globalThis.navigator?.storage?.persist?.()) ?? false,
+  compute: () => (typeof Worker === 'undefined' ? computeInline() : computeInWorker()),
   tabs: true,
 };

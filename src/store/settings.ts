@@ -35,6 +35,11 @@ export const Settings = z.object({
     )
     .default([]),
   yearSpans: YearSpans.default(YearSpans.parse({})),
+  /**
+   * Equally frequent sex alleles assumed in every population without records. Older estimates were 6 to 19 alleles
+   * (Adams et al. 1977, Genetics 86:583, from memory), newer ones far more; 20 is an assumption for the keeper to move.
+   */
+  sexAlleles: z.number().int().min(2).max(200).default(20),
   washEveryDays: z.number().int().min(7).max(180).default(30),
   theme: z.enum(['system', 'light', 'dark']).default('system'),
   /** Colony shown last, so that an interrupted keeper comes back to it. */

@@ -5,6 +5,7 @@ import type { ActionId } from '../journal/ids.ts';
 import { entriesOfAction } from '../journal/journal.ts';
 import type { Result } from '../journal/problems.ts';
 import { startProjection } from '../registry/project.ts';
+import type { Compute } from '../workers/messages.ts';
 import {
   checkDrafts,
   correctEntry,
@@ -16,6 +17,7 @@ import {
 import type { Keeper, Records, Store, WrittenAction } from './contract.ts';
 import { type Core, createCore, inTurn } from './core.ts';
 import { changeSettings, readPhoto, readPhotos, savePhoto, wipe } from './device.ts';
+import { createEvaluator } from './evaluation.ts';
 import { previewUnion, turnImport, uniteWith } from './imports.ts';
 import { load } from './load.ts';
 import { DEFAULT_OPTIONS, type StoreOptions } from './options.ts';
@@ -36,6 +38,7 @@ export async function openStore(options: Partial<StoreOptions> = {}): Promise<St
     ...signalsOf(core),
     ...writingOf(core),
     newId: core.options.newId,
+    ...numericsOf(core),
     previewUnion: (entries) => previewUnion(core, entries),
     unite: (entries, photos = []) => inTurn(core, () => uniteWith(core, entries, photos)),
     changeSettings: (change) => inTurn(core, () => changeSettings(core, change)),
@@ -48,6 +51,21 @@ export async function openStore(options: Partial<StoreOptions> = {}): Promise<St
     open: (records) => inTurn(core, () => openOther(core, records)),
     wipe: () => inTurn(core, () => wipe(core)),
   };
+}
+
+/** The numerics, started with the first task that needs them. */
+function numericsOf(core: Core) {
+  let started: Compute | undefined;
+  const compute = () => {
+    started ??= core.options.compute();
+    return started;
+  };
+  const evaluator = createEvaluator(core, compute);
+  const lazy: Compute = {
+    run: (kind, work, options) => compute().run(kind, work, options),
+    close: () => started?.close(),
+  };
+  return { evaluation: evaluator.state, watchEvaluation: evaluator.watch, compute: lazy };
 }
 
 function signalsOf(core: Core) {

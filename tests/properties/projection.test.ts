@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { maternalPath } from '../../graph/lineage/maternal-path.ts';
 import { createRegistryGraph, queenKey, type RegistryGraph } from '../../graph/lineage/registry-graph.ts';
 import { registryGraph, syncGraph } from '../../src/registry/graph.ts';
-import { registryPedigree } from '../../src/registry/pedigree.ts';
+import { openedPedigreeInput } from '../../src/registry/pedigree.ts';
 import { contradictionsOf, extendProjection, project, startProjection } from '../../src/registry/project.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { randomStory } from '../helpers/random-journal.ts';
@@ -80,7 +80,7 @@ describe('whatever contradictions stand', () => {
     fc.assert(
       fc.property(randomStory, (story) => {
         const registry = project(story.journal());
-        const { pedigree } = registryPedigree(registry);
+        const { pedigree } = openedPedigreeInput(registry);
         for (const queen of registry.queens.keys()) expect(pedigree.queenIndex.has(queen)).toBe(true);
         const graph = registryGraph(registry);
         for (const queen of registry.queens.keys()) {

@@ -7,7 +7,7 @@ import type { TraitId } from '../../../graph/merit/traits/trait.ts';
 import { tellDemo } from '../../../samples/demo/demo.ts';
 import type { Quality } from '../../../samples/demo/worth.ts';
 import { traitObservations } from '../../../src/registry/observations.ts';
-import { registryPedigree } from '../../../src/registry/pedigree.ts';
+import { openedPedigreeInput } from '../../../src/registry/pedigree.ts';
 import { demoRegistry } from '../../helpers/demo.ts';
 
 /** Which hidden quality a trait shows, and whether more of it makes the figure higher or lower. */
@@ -20,7 +20,7 @@ const SHOWN: readonly (readonly [TraitId, Quality, 1 | -1])[] = [
 ];
 
 const hidden = new Map([...tellDemo().queens.values()].map(({ id, own }) => [id as string, own]));
-const { pedigree } = registryPedigree(demoRegistry());
+const { pedigree } = openedPedigreeInput(demoRegistry());
 const observations = traitObservations(demoRegistry());
 
 function breedingValues(id: TraitId): ReadonlyMap<string, number> {

@@ -1,0 +1,68 @@
+import type {
+  ContributionProblem,
+  LookAhead,
+  LookAheadInput,
+  MatingOutlook,
+  tradeOffCurve,
+  WhatIfMating,
+} from '../../graph/choice/index.ts';
+import type { PedigreeInput } from '../../graph/kinship/pedigree-input.ts';
+import type { TraitId, TraitObservation, VarianceEstimate } from '../../graph/merit/index.ts';
+import type { EvaluationWork } from '../registry/evaluation.ts';
+import type { EvaluationAnswer } from './evaluate.ts';
+
+/** What the numerics can be asked, wherever they run. Each task has its answer; all is plain data. */
+export interface Tasks {
+  readonly evaluate: { readonly work: EvaluationWork; readonly answer: EvaluationAnswer };
+  readonly mating: { readonly work: MatingWork; readonly answer: MatingOutlook };
+  readonly 'trade-off': {
+    readonly work: ContributionProblem;
+    readonly answer: ReturnType<typeof tradeOffCurve>;
+  };
+  readonly 'look-ahead': { readonly work: LookAheadInput; readonly answer: LookAhead };
+  readonly variances: { readonly work: VariancesWork; readonly answer: readonly TraitVariances[] };
+}
+export type TaskKind = keyof Tasks;
+
+export interface MatingWork {
+  readonly pedigree: PedigreeInput;
+  readonly of: WhatIfMating['of'];
+  readonly at: WhatIfMating['at'];
+  readonly movedIn?: NonNullable<WhatIfMating['movedIn']>;
+  readonly effectiveMates: number;
+  readonly sexAlleles: number;
+  /** Index of each evaluated queen in her own spread, with its variance in the base population. */
+  readonly merit?: { readonly valueOf: ReadonlyMap<string, number>; readonly variance: number };
+}
+
+export interface VariancesWork {
+  readonly pedigree: PedigreeInput;
+  readonly observations: readonly TraitObservation[];
+}
+
+export interface TraitVariances {
+  readonly trait: TraitId;
+  readonly estimate: VarianceEstimate;
+}
+
+export type Request = {
+  [K in TaskKind]: { readonly kind: K; readonly id: number; readonly work: Tasks[K]['work'] };
+}[TaskKind];
+
+export type Response =
+  | { readonly kind: 'progress'; readonly id: number; readonly fraction: number }
+  | { readonly kind: 'answer'; readonly id: number; readonly answer: Tasks[TaskKind]['answer'] }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string };
+
+export interface RunOptions {
+  /** Ends the work; the promise then rejects with the signal's reason. */
+  readonly signal?: AbortSignal;
+  /** Share of the work done, 0 to 1. */
+  readonly onProgress?: (fraction: number) => void;
+}
+
+/** Runs tasks: in a worker (`client.ts`) or here and now (`compute-inline.ts`). */
+export interface Compute {
+  run<K extends TaskKind>(kind: K, work: Tasks[K]['work'], options?: RunOptions): Promise<Tasks[K]['answer']>;
+  close(): void;
+}
