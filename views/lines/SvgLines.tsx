@@ -1,3 +1,4 @@
+import { useId } from 'preact/hooks';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { DronePaths } from './DronePaths.tsx';
 import styles from './drawing.module.css';
@@ -22,15 +23,17 @@ export interface RenderProps {
 
 /** The drawing as SVG: for families of some hundred queens, and for paper. */
 export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: RenderProps) {
+  const plotOnly = useId();
+  const clip = `url(#${plotOnly})`;
   const isFaded = (id: QueenId) => look.family !== undefined && !look.family.has(id);
   // With today at the edge, a name may run out over it: its lane has nobody alive in it.
   const todayInSight = viewX(view, geometry.width) <= plot + 1;
   return (
     <svg class={styles.svg} width={plot + gutter} height={height} aria-hidden="true">
-      <clipPath id="lines-plot">
+      <clipPath id={plotOnly}>
         <rect x="0" y="0" width={plot + 6} height={height} />
       </clipPath>
-      <g clip-path="url(#lines-plot)">
+      <g clip-path={clip}>
         <Winters scale={scale} view={view} height={height} />
       </g>
       <Strips geometry={geometry} view={view} width={plot + gutter} look={look} />
@@ -49,7 +52,7 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
           )
         );
       })}
-      <g clip-path="url(#lines-plot)">
+      <g clip-path={clip}>
         {geometry.joints.map((joint) => (
           <JointMark
             key={joint.key}
@@ -73,7 +76,7 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
         ))}
         {look.drones && <DronePaths drones={look.drones} geometry={geometry} view={view} />}
       </g>
-      <g clip-path={todayInSight ? undefined : 'url(#lines-plot)'}>
+      <g clip-path={todayInSight ? undefined : clip}>
         <LifeNames queens={geometry.queens} view={view} plot={plot} isFaded={isFaded} />
       </g>
       <line class={styles.today} x1={plot + 0.5} x2={plot + 0.5} y1="0" y2={height} />

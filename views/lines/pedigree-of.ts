@@ -7,7 +7,8 @@ import type { Registry } from '../../src/registry/state.ts';
 
 const compiled = new WeakMap<Registry, { readonly pedigree?: Pedigree }>();
 
-function pedigreeOf(registry: Registry): Pedigree | undefined {
+/** The compiled pedigree; undefined where the records contradict themselves. */
+export function pedigreeOf(registry: Registry): Pedigree | undefined {
   const known = compiled.get(registry);
   if (known) return known.pedigree;
   const outcome = compilePedigree(pedigreeInput(registry));

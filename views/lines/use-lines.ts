@@ -6,17 +6,14 @@ import { useSearchValue } from '../app/location.ts';
 import { goInstead, routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { type DroneSources, droneSources } from './drone-sources.ts';
+import { type LineFacts, lineFacts } from './facts.ts';
 import { type FamilyShown, familyOf } from './family.ts';
 import { type Filtered, filterLives, type LinesFilter } from './filter.ts';
 import { graphOf } from './graph-of.ts';
-import { type Life, livesOf } from './lives.ts';
 import { type Look, lookOf } from './look.ts';
-import { aliveFirst, type LineSummary, lineSummaries, type WinterCount, winterCounts } from './summaries.ts';
+import { aliveFirst, type WinterCount, winterCounts } from './summaries.ts';
 
-export interface LinesFacts {
-  readonly lives: readonly Life[];
-  readonly byId: ReadonlyMap<QueenId, Life>;
-  readonly lines: readonly LineSummary[];
+export interface LinesFacts extends LineFacts {
   readonly filter: Signal<LinesFilter>;
   readonly left: Filtered;
   /** Lines left by the filter, from top to bottom of the drawing: those alive first. */
@@ -30,9 +27,7 @@ export function useLinesFacts(): LinesFacts {
   const registry = useRegistry();
   const on = useStore().on.value;
   const filter = useSignal<LinesFilter>({ living: false });
-  const lives = useMemo(() => livesOf(registry, on), [registry, on]);
-  const byId = useMemo(() => new Map(lives.map((life) => [life.id, life])), [lives]);
-  const lines = useMemo(() => lineSummaries(registry, lives, on), [registry, lives, on]);
+  const { lives, byId, lines } = lineFacts(registry, on);
   const left = useMemo(() => filterLives(lives, filter.value), [lives, filter.value]);
   const order = useMemo(() => {
     const here = new Set(left.lives.map(({ line }) => line));

@@ -1,0 +1,81 @@
+import { routes } from '../app/routes.ts';
+import { Button } from '../parts/Button.tsx';
+import { TRAIT_TITLES } from '../parts/trait-words.ts';
+import styles from './MeritSection.module.css';
+import type { MeritFigures } from './merit-figures.ts';
+import queenStyles from './Queen.module.css';
+import type { Reasons } from './worth.ts';
+
+export interface MeritSectionProps extends Reasons {
+  /** Absent while the evaluation is under way, or where she is not among those evaluated. */
+  readonly merit?: MeritFigures | undefined;
+  readonly underWay?: boolean;
+  readonly inbreeding?: number | undefined;
+  readonly broodInbreeding?: number | undefined;
+}
+
+/** Is she worth multiplying, and what would hold one back: the evaluation in a figure, the facts in sentences. */
+export function MeritSection({ merit, underWay, speaksFor, holdsBack, ...numbers }: MeritSectionProps) {
+  return (
+    <section class={queenStyles.section} aria-labelledby="worth">
+      <h2 id="worth">Worth multiplying?</h2>
+      {merit && <Merit merit={merit} />}
+      {!merit && underWay && <p class={queenStyles.quiet}>The evaluation is under way.</p>}
+      {speaksFor.length > 0 && <ReasonList title="What speaks for it" reasons={speaksFor} />}
+      {holdsBack.length > 0 && <ReasonList title="What holds it back" reasons={holdsBack} />}
+      <p class={queenStyles.quiet}>{inbreedingWords(numbers.inbreeding, numbers.broodInbreeding)}</p>
+      <p class={styles.choose}>
+        <Button look="quiet" href={routes.choose()}>
+          Beside the others, on Choose
+        </Button>
+      </p>
+    </section>
+  );
+}
+
+function ReasonList({ title, reasons }: { readonly title: string; readonly reasons: readonly string[] }) {
+  return (
+    <div>
+      <h3>{title}</h3>
+      <ul class={styles.reasons}>
+        {reasons.map((reason) => (
+          <li key={reason}>{reason}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** Place among the living, the index with its doubt, and which traits it comes of. */
+function Merit({ merit }: { readonly merit: MeritFigures }) {
+  return (
+    <details class={styles.merit}>
+      <summary>
+        <strong>{merit.placeWords}</strong> <span class={queenStyles.quiet}>{merit.sureWords}</span>
+      </summary>
+      <ul>
+        {merit.parts.map(({ trait, words }) => (
+          <li key={trait}>
+            <span>{TRAIT_TITLES[trait]}</span>
+            <span>{words}</span>
+          </li>
+        ))}
+      </ul>
+      <p class={queenStyles.quiet}>{merit.figureWords}</p>
+    </details>
+  );
+}
+
+function inbreedingWords(inbreeding: number | undefined, brood: number | undefined): string {
+  const own =
+    inbreeding === undefined
+      ? 'Her inbreeding cannot be told'
+      : `She is expected ${percent(inbreeding)} inbred`;
+  const hers = brood === undefined ? 'her mating is not known' : `her brood ${percent(brood)}`;
+  return `${own}, ${hers}; drones nobody recorded count as ${inbreeding === undefined ? 'strangers' : 'of the background'}.`;
+}
+
+function percent(share: number): string {
+  const value = 100 * share;
+  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)}\u00a0%`;
+}

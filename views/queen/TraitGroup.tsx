@@ -1,0 +1,64 @@
+import { queenTitle } from '../../src/registry/queries.ts';
+import { useRegistry } from '../app/store-context.ts';
+import { TRAIT_TITLES, traitFigure } from '../parts/trait-words.ts';
+import { betterScale, dots } from './dot-strip.ts';
+import { type ComparisonGroup, groupWords, type HerTrait } from './her-traits.ts';
+import styles from './TraitGroup.module.css';
+
+export interface TraitGroupProps {
+  readonly trait: HerTrait;
+  readonly group: ComparisonGroup;
+  /** Pixels of the whole row. */
+  readonly width: number;
+}
+
+const DOT = 5;
+const STEP = 11;
+const NARROW = 520;
+
+/** One comparison group as a strip of dots, hers filled, with her figure and her place in words. */
+export function TraitGroup({ trait, group, width }: TraitGroupProps) {
+  const registry = useRegistry();
+  const narrow = width < NARROW;
+  const strip = narrow ? width : width - 300;
+  const { x } = betterScale(trait, DOT + 2, strip - DOT - 2);
+  const placed = dots(group.members, x, STEP);
+  const rows = Math.max(...placed.map(({ row }) => row)) + 1;
+  const height = rows * STEP + 8;
+  const line = height - DOT - 2;
+  const figure = (value: number) => traitFigure(trait.trait, value, group.alike);
+  const hers = group.members.filter((member) => member.hers).map(({ value }) => figure(value));
+  const nameOf = (id: (typeof group.members)[number]['queen']) => {
+    const queen = registry.queens.get(id);
+    return queen ? queenTitle(queen) : 'a queen not on record';
+  };
+  return (
+    <div class={narrow ? styles.narrow : styles.wide}>
+      <p class={styles.where}>
+        {group.season} <span>{group.yard}</span>
+      </p>
+      <svg
+        width={strip}
+        height={height}
+        role="img"
+        aria-label={`${TRAIT_TITLES[trait.trait]}, ${group.yard} ${group.season}: hers ${hers.join(', ')}, ${groupWords(group)}`}
+      >
+        <line class={styles.line} x1="0" x2={strip} y1={line} y2={line} />
+        {placed.toReversed().map((dot) => (
+          <circle
+            key={`${dot.queen} ${dot.colony} ${dot.value}`}
+            class={dot.hers ? styles.hers : group.small ? styles.few : styles.other}
+            cx={dot.x}
+            cy={line - dot.row * STEP}
+            r={dot.hers ? DOT + 1 : DOT - 0.5}
+          >
+            <title>{`${nameOf(dot.queen)}: ${figure(dot.value)}`}</title>
+          </circle>
+        ))}
+      </svg>
+      <p class={styles.says}>
+        <strong>{hers.join(', ')}</strong> <span>{groupWords(group)}</span>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,58 @@
+import { daysBetween, type PlainDay } from '../../src/journal/day.ts';
+import { damCertainty } from '../../src/registry/queries.ts';
+import type { DayWindow, Making, Queen } from '../../src/registry/state.ts';
+import { dayText, windowText } from '../parts/days.ts';
+import { QUEEN_LOSSES } from '../parts/words.ts';
+
+/** A queen's state and origin in words. */
+
+/** "born in 2023", "emerged between 18 and 24 May 2023", "emerged about June 2023"; undefined when nothing is known. */
+export function bornText(born: DayWindow | undefined, on: PlainDay): string | undefined {
+  if (!born) return undefined;
+  const days = daysBetween(born.first, born.last);
+  if (days <= 45) return `emerged ${windowText(born, on)}`;
+  const sameYear = born.first.slice(0, 4) === born.last.slice(0, 4);
+  if (sameYear) return `emerged in ${born.first.slice(0, 4)}`;
+  return `emerged between ${dayText(born.first)} and ${dayText(born.last)}`;
+}
+
+/** What became of a queen who is no more: "superseded, 3 June 2024, deduced". Undefined while she is here. */
+export function endText({ state }: Queen): string | undefined {
+  if (state.is === 'failed') return `${QUEEN_LOSSES[state.cause]}, ${dayText(state.day)}`;
+  if (state.is !== 'gone') return undefined;
+  const to = state.to ? ` to ${state.to}` : '';
+  return `${QUEEN_LOSSES[state.cause]}${to}, ${dayText(state.day)}${state.deduced ? ', as deduced' : ''}`;
+}
+
+/** How firmly her dam is known, as the heading over the dams says it. */
+export function damHeading(queen: Queen): string {
+  const certainty = damCertainty(queen);
+  if (certainty === 'unknown') return 'Her dam is not known';
+  return certainty === 'firm' ? 'Her dam' : 'Her dam, as far as it can be told';
+}
+
+const MADE: Readonly<Record<Making['how'], string>> = {
+  split: 'Raised in a split',
+  cells: 'From cells carried over',
+  eggs: 'From a frame of eggs given',
+  graft: 'From a graft',
+  swarm: 'From swarm cells',
+  supersedure: 'By supersedure',
+  emergency: 'From emergency cells',
+  'brought-in': 'Entered',
+};
+
+export function madeText({ how }: Making): string {
+  return MADE[how];
+}
+
+/** What is missing to certainty over all possible dams, 0 to 1. */
+export function unknownShare(queen: Queen): number {
+  const named = (queen.parentage?.dams ?? []).reduce((sum, { probability }) => sum + probability, 0);
+  return named > 1 - 1e-9 ? 0 : 1 - named;
+}
+
+/** "90 %" for 0.9; shares are never written as more exact than whole percents. */
+export function percentText(share: number): string {
+  return `${Math.round(100 * share)}\u00a0%`;
+}

@@ -1,0 +1,36 @@
+import { useMemo } from 'preact/hooks';
+import { broodInbreedingOf, inbreedingOf } from '../../graph/kinship/inbreeding.ts';
+import { wintersCrossed } from '../../src/registry/queries.ts';
+import type { Queen } from '../../src/registry/state.ts';
+import { useRegistry, useStore } from '../app/store-context.ts';
+import { lineFacts } from '../lines/facts.ts';
+import { pedigreeOf } from '../lines/pedigree-of.ts';
+import { daughterCounts, daughtersOf } from './daughter-counts.ts';
+import { herTraits } from './her-traits.ts';
+import type { MeritSectionProps } from './MeritSection.tsx';
+import { reasons } from './worth.ts';
+
+/** What the section on her worth is told: the facts now, the evaluation when it is there. */
+export function useWorth(queen: Queen): MeritSectionProps {
+  const registry = useRegistry();
+  const on = useStore().on.value;
+  return useMemo(() => {
+    const { byId, lines } = lineFacts(registry, on);
+    const pedigree = pedigreeOf(registry);
+    const index = pedigree?.queenIndex.get(queen.id);
+    const known = pedigree && index !== undefined ? { pedigree, index } : undefined;
+    const broodInbreeding = known && broodInbreedingOf(known.pedigree, known.index);
+    return {
+      inbreeding: known && inbreedingOf(known.pedigree, known.index),
+      broodInbreeding,
+      ...reasons({
+        queen,
+        winters: wintersCrossed(queen, on),
+        line: lines.find(({ line }) => line === byId.get(queen.id)?.line),
+        traits: herTraits(registry, queen.id),
+        daughters: daughterCounts(registry, daughtersOf(byId, queen.id), on),
+        broodInbreeding,
+      }),
+    };
+  }, [registry, on, queen]);
+}
