@@ -36,7 +36,7 @@ describe('published numbers of bees on a deep comb', () => {
 });
 
 /**
- * Betts 1938, Bee World 19(9):106 (read in a transcript): worker cells on both sides of a dm2 of comb = 2.309 n^2, with
+ * Betts 1938, Bee World 19(9):106 (second-hand, in a later reprint): worker cells on both sides of a dm2 of comb = 2.309 n^2, with
  * n the cells that go into 10 cm. A deep comb holds 3300 to 3500 cells a side (from memory).
  */
 describe('published numbers of cells on comb', () => {

