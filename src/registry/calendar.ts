@@ -22,6 +22,8 @@ interface Regime {
   observations: Observation[];
   queens: QueenId[];
   settled: boolean;
+  /** While cells hang beside a queen who lays on, until when she was there. */
+  oldUntil?: number;
 }
 
 /** The calendar's facts for a colony, or nothing where no queen was ever made or given there. O(entries of the colony). */
@@ -34,12 +36,13 @@ export function calendarFacts(registry: Registry, colony: Colony): CalendarFacts
       if (regime.settled) regime = { makings: [], observations: [], queens: [], settled: false };
       regime.makings.push(made.making);
       if (made.queen) regime.queens.push(made.queen);
+      if (made.oldUntil !== undefined) regime.oldUntil = made.oldUntil;
       continue;
     }
     if (entry.kind === 'queen-found') regime = { makings: [], observations: [], queens: [], settled: true };
     if (entry.kind === 'queen-confirmed') regime.settled = true;
     const seen = observationOf(registry, entry);
-    if (seen && regime.makings.length > 0) regime.observations.push(seen);
+    if (seen && regime.makings.length > 0) regime.observations.push(beside(seen, regime.oldUntil));
   }
   return regime.makings.length === 0 ? undefined : regime;
 }
@@ -47,7 +50,28 @@ export function calendarFacts(registry: Registry, colony: Colony): CalendarFacts
 interface Made {
   readonly making: Making;
   readonly queen?: QueenId;
+  readonly oldUntil?: number;
 }
+
+/** A sight of the old queen is no riddle while she is known to be there still. */
+function beside(seen: Observation, oldUntil: number | undefined): Observation {
+  if (oldUntil === undefined || seen.day > oldUntil || (seen.queen !== 'old' && seen.queen !== 'laying'))
+    return seen;
+  const { queen: _, ...rest } = seen;
+  return rest;
+}
+
+/** Last day on which the queen who headed the colony then was there; far ahead while she still is. */
+function oldQueenUntil(colony: Colony, day: RoughDay): number | undefined {
+  const tenure = colony.tenures.findLast(
+    ({ from, to }) => firstDay(from) <= firstDay(day) && (to === undefined || firstDay(to) > firstDay(day)),
+  );
+  if (!tenure) return undefined;
+  return tenure.to === undefined ? number(day) + LAYS_ON_DAYS : dayNumber(lastDay(tenure.to));
+}
+
+/** Longer than any queen from these cells can take to lay. */
+const LAYS_ON_DAYS = 60;
 
 function makingOf(registry: Registry, colony: Colony, entry: Entry): Made | undefined {
   const day = number(entry.day);
@@ -68,8 +92,12 @@ function makingOf(registry: Registry, colony: Colony, entry: Entry): Made | unde
     case 'eggs-given':
       if (entry.to !== colony.id) return undefined;
       return { making: { kind: 'brood-given', day, left: 'both' }, queen: entry.expected };
-    case 'queen-expected':
-      return { making: { kind: 'cells-left', day, age: 'unknown', ...eggs }, queen: entry.queen };
+    case 'queen-expected': {
+      const oldUntil = oldQueenUntil(colony, entry.day);
+      const until = oldUntil === undefined ? eggs : { eggsUntil: oldUntil };
+      const making: Making = { kind: 'cells-left', day, age: 'unknown', ...until };
+      return { making, queen: entry.queen, ...(oldUntil === undefined ? {} : { oldUntil }) };
+    }
     case 'queen-moved':
       if (entry.to !== colony.id) return undefined;
       return { making: givenQueen(registry, entry.queen, day, entry.how !== 'direct'), queen: entry.queen };

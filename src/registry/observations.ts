@@ -58,7 +58,7 @@ function observationOf(
 ): TraitObservation | undefined {
   switch (entry.kind) {
     case 'inspection':
-      return { kind: 'inspection', ...shared(registry, entry, entry.colony), ...inspected(entry) };
+      return { kind: 'inspection', ...shared(registry, entry, entry.colony), ...inspected(registry, entry) };
     case 'mite-count': {
       const treatment = treatmentOn(treatments.get(entry.colony) ?? [], entry.day);
       const about = shared(registry, entry, entry.colony);
@@ -84,9 +84,28 @@ function observationOf(
 
 const SCORED = ['gentle', 'calm', 'swarmTendency', 'framesOfBees', 'framesOfBrood', 'broodPattern'] as const;
 
-function inspected(entry: EntryOf<'inspection'>): Partial<Record<(typeof SCORED)[number], number>> {
+function inspected(
+  registry: Registry,
+  entry: EntryOf<'inspection'>,
+): Partial<Record<(typeof SCORED)[number], number>> {
+  const fields = dividedBefore(registry, entry) ? SCORED.filter((field) => !STRENGTH.has(field)) : SCORED;
   return Object.fromEntries(
-    SCORED.flatMap((field) => (entry[field] === undefined ? [] : [[field, entry[field]]])),
+    fields.flatMap((field) => (entry[field] === undefined ? [] : [[field, entry[field]]])),
+  );
+}
+
+const STRENGTH: ReadonlySet<string> = new Set(['framesOfBees', 'framesOfBrood']);
+
+/**
+ * Whether bees or brood were taken from or given to the colony earlier in the season: its strength then tells of the
+ * keeper's work, and the best colonies, which are the ones split, would look slow.
+ */
+function dividedBefore(registry: Registry, { colony, day }: EntryOf<'inspection'>): boolean {
+  return (registry.colonies.get(colony)?.entries ?? []).some(
+    (entry) =>
+      (entry.kind === 'split' || entry.kind === 'frames-moved' || entry.kind === 'colonies-joined') &&
+      yearOf(entry.day) === yearOf(day) &&
+      firstDay(entry.day) <= firstDay(day),
   );
 }
 

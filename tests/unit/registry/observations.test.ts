@@ -114,3 +114,29 @@ describe('a winter', () => {
     expect(observed(story)).toEqual([]);
   });
 });
+
+describe('the strength of a colony', () => {
+  it('counts before it is split, and no more in that season afterwards', () => {
+    const story = yard();
+    const frames = (on: string, framesOfBees: number) =>
+      story.write({
+        kind: 'inspection',
+        day: rough(on),
+        colony: story.colony('One'),
+        framesOfBees,
+        gentle: 4,
+      });
+    frames('2025-04-20', 8);
+    story.threeWaySplit('2025-05-10', 'Mill', 'One', 'Nucleus', 'Three', 'Alder');
+    frames('2025-06-10', 5);
+    frames('2026-04-20', 7);
+    const strengths = observed(story).map(
+      (each) => each.kind === 'inspection' && [each.framesOfBees, each.gentle],
+    );
+    expect(strengths).toEqual([
+      [8, 4],
+      [undefined, 4],
+      [7, 4],
+    ]);
+  });
+});

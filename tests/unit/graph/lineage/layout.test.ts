@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type LineageLayout, layoutLineage, queenKey } from '../../../../graph/lineage/index.ts';
-import { type QueenRow, registryGraph, TWO_LINES } from '../../../helpers/registry-graphs.ts';
+import { registryGraph, TWO_LINES } from '../../../helpers/registry-graphs.ts';
 
 /** The layout as text: a line a row, a queen's name at eight times her column. */
 function drawing({ rows, queens }: LineageLayout): string[] {
