@@ -23,6 +23,13 @@ export interface LinesLook {
   readonly show?: 'ancestors' | 'descendants' | 'both';
 }
 
+export interface ExchangeLook {
+  /** The queen whose pedigree is to be handed out. */
+  readonly queen?: string;
+  /** What is coming in, read and not yet taken in. */
+  readonly incoming?: 'open';
+}
+
 export const routes = {
   rounds: () => '#/rounds',
   yards: () => '#/yards',
@@ -31,7 +38,7 @@ export const routes = {
   queen: (queen: string) => `#/queen/${queen}`,
   lines: (look: LinesLook = {}) => `#/lines${query({ focus: look.focus, show: look.show })}`,
   choose: () => '#/choose',
-  exchange: () => '#/exchange',
+  exchange: (look: ExchangeLook = {}) => `#/exchange${query({ queen: look.queen, incoming: look.incoming })}`,
   split: (colony: string) => `#/split/${colony}`,
   /** Frames carried from a colony to others: cells, eggs, brood, stores. */
   carry: (colony: string) => `#/carry/${colony}`,

@@ -4,6 +4,7 @@ import type { Queen } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { MarkDot } from './MarkDot.tsx';
+import { usePlainNames } from './plain-names.ts';
 import styles from './QueenName.module.css';
 
 export interface QueenNameProps {
@@ -21,6 +22,7 @@ const WORDS = { firm: 'dam known', probable: 'dam probable', unknown: 'dam unkno
  */
 export function QueenName({ queen, plain = false, hideMark = false }: QueenNameProps) {
   const { registry } = useStore();
+  const unlinked = usePlainNames() || plain;
   const her = typeof queen === 'string' ? registry.value.queens.get(queen) : queen;
   if (!her) return <i class={styles.name}>a queen not in these records</i>;
   const certainty = damCertainty(her);
@@ -42,7 +44,7 @@ export function QueenName({ queen, plain = false, hideMark = false }: QueenNameP
           <MarkDot colour={her.mark.colour} number={her.mark.number} />{' '}
         </>
       )}
-      {plain ? name : <a href={routes.queen(her.id)}>{name}</a>}
+      {unlinked ? name : <a href={routes.queen(her.id)}>{name}</a>}
     </span>
   );
 }

@@ -45,7 +45,7 @@ export function Actions({ queen }: { readonly queen: Queen }) {
         {press('parentage', 'State her dam')}
         {link(routes.recordAny('mating', { queen: queen.id }), 'State whom she mated with')}
         {here && press('give', 'Give her away')}
-        {link(routes.exchange(), 'Take her pedigree')}
+        {link(routes.exchange({ queen: queen.id }), 'Hand out her pedigree')}
       </ul>
       {open === 'name' && <NameSheet queen={queen} onClose={close} />}
       {open === 'mark' && <MarkSheet queen={queen} onClose={close} />}
