@@ -9,5 +9,6 @@ export const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   inbreeding: async () => (await import('./inbreeding.ts')).inbreedingCommand,
   merit: async () => (await import('./merit.ts')).meritCommand,
   check: async () => (await import('./check.ts')).checkCommand,
+  rank: async () => (await import('./rank.ts')).rankCommand,
   trace: async () => (await import('./trace.ts')).traceCommand,
 };
