@@ -1,6 +1,7 @@
 import { firstDay } from './day.ts';
 import type { Entry } from './entry.ts';
 import type { EntryId } from './ids.ts';
+import { withEntries } from './layered-map.ts';
 
 /**
  * The journal is a set of immutable entries. Putting two journals together is set union by id; which entries
@@ -27,13 +28,13 @@ export interface Union {
  * reported.
  */
 export function unite(mine: Journal, theirs: Iterable<Entry>): Union {
-  const journal = new Map(mine);
+  const changes = new Map<EntryId, Entry>();
   const added: Entry[] = [];
   const altered: Altered[] = [];
   for (const entry of theirs) {
-    const known = journal.get(entry.id);
+    const known = changes.get(entry.id) ?? mine.get(entry.id);
     if (!known) {
-      journal.set(entry.id, entry);
+      changes.set(entry.id, entry);
       added.push(entry);
       continue;
     }
@@ -41,10 +42,10 @@ export function unite(mine: Journal, theirs: Iterable<Entry>): Union {
     const newText = canonicalText(entry);
     if (knownText === newText) continue;
     const kept = newText > knownText ? entry : known;
-    journal.set(entry.id, kept);
+    changes.set(entry.id, kept);
     altered.push({ id: entry.id, kept, setAside: kept === entry ? known : entry });
   }
-  return { journal, added, altered };
+  return { journal: withEntries(mine, changes), added, altered };
 }
 
 /** JSON with sorted keys: equal contents give equal text, byte for byte. */

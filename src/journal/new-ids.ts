@@ -1,5 +1,5 @@
 import { uuidv7 } from 'uuidv7';
-import type { ColonyId, QueenId, YardId } from './ids.ts';
+import type { ColonyId, EntryId, QueenId, YardId } from './ids.ts';
 
 /** New ids for what a screen is about to record; they rise from call to call. */
 export function newYardId(): YardId {
@@ -12,4 +12,9 @@ export function newColonyId(): ColonyId {
 
 export function newQueenId(): QueenId {
   return uuidv7() as QueenId;
+}
+
+/** An id for anything else that must be told apart. */
+export function newEntryId(): EntryId {
+  return uuidv7() as EntryId;
 }

@@ -49,7 +49,7 @@ describe('the projection', () => {
         if (!last || last.kind === 'withdrawal' || last.supersedes) return;
         const before = startProjection(new Map(story.entries.slice(0, -1).map((entry) => [entry.id, entry])));
         const key = (list: Registry['contradictions']) =>
-          list.map((each) => `${each.code} ${each.entry}`).sort();
+          list.map((each) => `${each.code} ${each.entry} ${each.queen} ${each.colony}`).sort();
         const foretold = key(contradictionsOf(before, [last]));
         const known = new Set(key(before.registry.contradictions));
         const came = key(extendProjection(before, [last]).registry.contradictions).filter(
