@@ -1,4 +1,5 @@
 import type { TraitId } from '../../graph/merit/traits/trait.ts';
+import { list } from './words.ts';
 
 /** Names of the traits, and their figures as a keeper says them: records are kept as logarithms where that is fair. */
 
@@ -36,6 +37,14 @@ const FIGURES: Readonly<Record<TraitId, (value: number, alike: string) => string
 /** A record's figure in the trait's own words; `alike` is what the comparison group has in common besides its place. */
 export function traitFigure(trait: TraitId, value: number, alike = ''): string {
   return FIGURES[trait](value, alike);
+}
+
+/** Several records of one queen: "2.5 and 3 points", "alive and dead". */
+export function traitFigures(trait: TraitId, values: readonly number[], alike = ''): string {
+  const figures = [...new Set(values.map((value) => traitFigure(trait, value, alike)))];
+  const last = figures.at(-1) ?? '';
+  const unit = / points$/.test(last) ? ' points' : '';
+  return `${list(figures.map((figure) => figure.replace(/ points$/, '')))}${unit}`;
 }
 
 function points(value: number): string {

@@ -1,6 +1,6 @@
 import { queenTitle } from '../../src/registry/queries.ts';
 import { useRegistry } from '../app/store-context.ts';
-import { TRAIT_TITLES, traitFigure } from '../parts/trait-words.ts';
+import { TRAIT_TITLES, traitFigure, traitFigures } from '../parts/trait-words.ts';
 import { betterScale, dots } from './dot-strip.ts';
 import { type ComparisonGroup, groupWords, type HerTrait } from './her-traits.ts';
 import styles from './TraitGroup.module.css';
@@ -8,6 +8,8 @@ import styles from './TraitGroup.module.css';
 export interface TraitGroupProps {
   readonly trait: HerTrait;
   readonly group: ComparisonGroup;
+  /** What tells this group from the others of the trait, besides its season. */
+  readonly beside: string;
   /** Pixels of the whole row. */
   readonly width: number;
 }
@@ -17,17 +19,18 @@ const STEP = 11;
 const NARROW = 520;
 
 /** One comparison group as a strip of dots, hers filled, with her figure and her place in words. */
-export function TraitGroup({ trait, group, width }: TraitGroupProps) {
+export function TraitGroup({ trait, group, beside, width }: TraitGroupProps) {
   const registry = useRegistry();
   const narrow = width < NARROW;
-  const strip = narrow ? width : width - 300;
+  const strip = narrow ? width : width - 276;
   const { x } = betterScale(trait, DOT + 2, strip - DOT - 2);
-  const placed = dots(group.members, x, STEP);
+  const placed = dots(group.members, x, STEP, strip);
   const rows = Math.max(...placed.map(({ row }) => row)) + 1;
   const height = rows * STEP + 8;
   const line = height - DOT - 2;
   const figure = (value: number) => traitFigure(trait.trait, value, group.alike);
-  const hers = group.members.filter((member) => member.hers).map(({ value }) => figure(value));
+  const own = group.members.filter((member) => member.hers).map(({ value }) => value);
+  const hers = traitFigures(trait.trait, own, group.alike);
   const nameOf = (id: (typeof group.members)[number]['queen']) => {
     const queen = registry.queens.get(id);
     return queen ? queenTitle(queen) : 'a queen not on record';
@@ -35,13 +38,13 @@ export function TraitGroup({ trait, group, width }: TraitGroupProps) {
   return (
     <div class={narrow ? styles.narrow : styles.wide}>
       <p class={styles.where}>
-        {group.season} <span>{group.yard}</span>
+        {group.season} {beside && <span>{beside}</span>}
       </p>
       <svg
         width={strip}
         height={height}
         role="img"
-        aria-label={`${TRAIT_TITLES[trait.trait]}, ${group.yard} ${group.season}: hers ${hers.join(', ')}, ${groupWords(group)}`}
+        aria-label={`${TRAIT_TITLES[trait.trait]}, ${group.yard} ${group.season}: hers ${hers}, ${groupWords(group)}`}
       >
         <line class={styles.line} x1="0" x2={strip} y1={line} y2={line} />
         {placed.toReversed().map((dot) => (
@@ -57,7 +60,7 @@ export function TraitGroup({ trait, group, width }: TraitGroupProps) {
         ))}
       </svg>
       <p class={styles.says}>
-        <strong>{hers.join(', ')}</strong> <span>{groupWords(group)}</span>
+        <strong>{hers}</strong> <span>{groupWords(group)}</span>
       </p>
     </div>
   );

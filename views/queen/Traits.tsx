@@ -6,7 +6,7 @@ import { useRegistry, useStore } from '../app/store-context.ts';
 import { shortDay } from '../parts/days.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { useWidth } from '../parts/use-width.ts';
-import { type HerTrait, herTraits } from './her-traits.ts';
+import { besides, type HerTrait, herTraits, shared } from './her-traits.ts';
 import queenStyles from './Queen.module.css';
 import { TraitGroup } from './TraitGroup.tsx';
 import styles from './Traits.module.css';
@@ -37,11 +37,14 @@ export function Traits({ queen }: { readonly queen: Queen }) {
 }
 
 function TraitBlock({ trait, width }: { readonly trait: HerTrait; readonly width: number }) {
+  const aside = besides(trait);
   return (
     <div class={styles.trait}>
-      <h3>{TRAIT_TITLES[trait.trait]}</h3>
-      {trait.groups.map((group) => (
-        <TraitGroup key={group.key} trait={trait} group={group} width={width} />
+      <h3>
+        {TRAIT_TITLES[trait.trait]} <span class={styles.shared}>{shared(trait)}</span>
+      </h3>
+      {trait.groups.map((group, index) => (
+        <TraitGroup key={group.key} trait={trait} group={group} beside={aside[index] ?? ''} width={width} />
       ))}
       {trait.aside.length > 0 && <SetAsideRecords trait={trait} />}
     </div>

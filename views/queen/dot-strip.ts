@@ -23,21 +23,29 @@ export function betterScale(
   return { x: scaleLinear([worst, best], [from, to]), worst, best };
 }
 
-/** Dots in order of value; one that would touch another of its row goes a row up. Hers come first, on the line. */
+/** Dots stand at most so many above one another; more of one value go aside, towards the middle of the strip. */
+const MOST_ROWS = 3;
+
+/** Dots in order of value, hers first and on the line; one that would touch another goes up a row, then aside. */
 export function dots(
   members: readonly Neighbour[],
   x: (value: number) => number,
   diameter: number,
+  width: number,
 ): readonly Dot[] {
-  const rows: number[][] = [];
+  const rows: number[][] = Array.from({ length: MOST_ROWS }, () => []);
   const order = [...members].sort(
     (a, b) => Number(b.hers) - Number(a.hers) || x(a.value) - x(b.value) || (a.queen < b.queen ? -1 : 1),
   );
   return order.map((member) => {
     const place = x(member.value);
-    let row = 0;
-    while (rows[row]?.some((other) => Math.abs(other - place) < diameter)) row += 1;
-    rows[row] = [...(rows[row] ?? []), place];
-    return { ...member, x: place, row };
+    const inward = place > width / 2 ? -diameter : diameter;
+    for (let aside = 0; ; aside += 1) {
+      const at = place + aside * inward;
+      const row = rows.findIndex((taken) => taken.every((other) => Math.abs(other - at) >= diameter - 1e-6));
+      if (row < 0) continue;
+      rows[row]?.push(at);
+      return { ...member, x: at, row };
+    }
   });
 }

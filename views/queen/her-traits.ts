@@ -97,6 +97,34 @@ function placeOf(members: readonly Neighbour[], better: Trait['better']): number
   return 1 + [...means.values()].filter((other) => sign * (mean(other) - mean(own)) > 1e-9).length;
 }
 
+const ALIKE: Readonly<Record<string, string>> = {
+  wash: 'wash',
+  'sugar-shake': 'sugar shake',
+  'natural-drop': 'natural drop',
+};
+
+/**
+ * What tells each group from the others besides its season: the method, and the yard where she stood at several;
+ * aligned to the groups of the trait.
+ */
+export function besides({ groups }: HerTrait): readonly string[] {
+  const severalYards = new Set(groups.map(({ yard }) => yard)).size > 1;
+  const severalWays = new Set(groups.map(({ alike }) => alike)).size > 1;
+  return groups.map(({ yard, alike }) =>
+    [severalWays ? (ALIKE[alike] ?? alike) : '', severalYards ? yard : '']
+      .filter((part) => part !== '')
+      .join(', '),
+  );
+}
+
+/** The yard or method that all groups of a trait share, for its heading. */
+export function shared({ groups }: HerTrait): string {
+  const [yard, ...yards] = new Set(groups.map((group) => group.yard));
+  const [alike, ...ways] = new Set(groups.map((group) => group.alike));
+  const method = alike && ways.length === 0 ? (ALIKE[alike] ?? alike) : '';
+  return [yards.length === 0 ? (yard ?? '') : '', method].filter((part) => part !== '').join(', ');
+}
+
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 
 /** "three", "12": numbers up to ten in letters. */

@@ -70,17 +70,26 @@ function holdsBack({ queen, winters, traits, broodInbreeding, daughters }: Worth
   return found;
 }
 
-/** Traits and years in which her place among enough neighbours is such: "Gentle 2024, 2025; Honey 2025". */
+/** Traits of which more than half the fair comparisons are such: "Gentle in 2 of 3 seasons; Honey in 1 of 1". */
 function standing(
   traits: readonly HerTrait[],
   such: (group: HerTrait['groups'][number]) => boolean,
 ): string | undefined {
   const named = traits.flatMap(({ trait, groups }) => {
-    const differing = groups.filter(
+    // Alive or dead is no order to stand in; the winters themselves are named.
+    if (trait === 'winter-survival') return [];
+    const fair = groups.filter(
       ({ small, members }) => !small && new Set(members.map(({ value }) => value)).size > 1,
     );
-    const seasons = [...new Set(differing.filter(such).map(({ season }) => season))].sort((a, b) => a - b);
-    return seasons.length > 0 ? [`${TRAIT_TITLES[trait]} ${seasons.join(', ')}`] : [];
+    const count = fair.filter(such).length;
+    if (count * 2 <= fair.length) return [];
+    return [
+      `${TRAIT_TITLES[trait]} (${count === fair.length ? seasonsText(count) : `${count} of ${fair.length} groups`})`,
+    ];
   });
   return named.length > 0 ? named.join('; ') : undefined;
+}
+
+function seasonsText(count: number): string {
+  return count === 1 ? 'one group' : `all ${count} groups`;
 }
