@@ -19,7 +19,7 @@ export function DayLine() {
     setChoosing(false);
   };
   return (
-    <div class={`${styles.line} ${elsewhere ? styles.elsewhere : ''}`}>
+    <header class={`${styles.line} ${elsewhere ? styles.elsewhere : ''}`}>
       {demo && (
         <p class={styles.demo}>
           Demo yard
@@ -55,6 +55,6 @@ export function DayLine() {
           </label>
         </Sheet>
       )}
-    </div>
+    </header>
   );
 }

@@ -3,7 +3,11 @@ import { routes } from './routes.ts';
 
 const PLACES = [
   { label: 'Rounds', href: routes.rounds(), holds: ['/rounds', '/'] },
-  { label: 'Yards', href: routes.yards(), holds: ['/yards', '/colony', '/split', '/winter'] },
+  {
+    label: 'Yards',
+    href: routes.yards(),
+    holds: ['/yards', '/colony', '/split', '/carry', '/winter', '/record', '/entry', '/history'],
+  },
   { label: 'Lines', href: routes.lines(), holds: ['/lines', '/queen'] },
   { label: 'Choose', href: routes.choose(), holds: ['/choose'] },
   { label: 'Exchange', href: routes.exchange(), holds: ['/exchange'] },

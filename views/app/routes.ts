@@ -30,6 +30,8 @@ export interface ExchangeLook {
   readonly incoming?: 'open';
 }
 
+export type WintersShown = 'outcome' | 'lines' | 'ready';
+
 export const routes = {
   rounds: () => '#/rounds',
   yards: () => '#/yards',
@@ -40,6 +42,8 @@ export const routes = {
   choose: () => '#/choose',
   exchange: (look: ExchangeLook = {}) => `#/exchange${query({ queen: look.queen, incoming: look.incoming })}`,
   split: (colony: string) => `#/split/${colony}`,
+  /** Choosing the colony to split first. */
+  splitFirst: () => '#/split',
   /** Frames carried from a colony to others: cells, eggs, brood, stores. */
   carry: (colony: string) => `#/carry/${colony}`,
   /** Choosing the colony to record at. */
@@ -52,6 +56,10 @@ export const routes = {
   entry: (entry: string) => `#/history/${entry}`,
   /** The winter outcome of a whole yard in one list. */
   winterWalk: (yard: string) => `#/winter/${yard}`,
+  /** Who came through winter; lines over winters; getting ready for the next. */
+  winters: (show?: WintersShown) => `#/winters${query({ show })}`,
+  /** Counts, treatments and thresholds across colonies. */
+  mites: () => '#/mites',
   settings: () => '#/settings',
 } as const;
 

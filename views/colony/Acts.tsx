@@ -33,18 +33,8 @@ export function Acts({ colony }: { readonly colony: Colony }) {
           </li>
         ))}
         <li>
-          <Button look="quiet" href={routes.recordAny('cells-given', { colony: colony.id })}>
-            Cells given
-          </Button>
-        </li>
-        <li>
-          <Button look="quiet" href={routes.recordAny('eggs-given', { colony: colony.id })}>
-            Frame of eggs given
-          </Button>
-        </li>
-        <li>
-          <Button look="quiet" href={routes.recordAny('frames-moved', { colony: colony.id })}>
-            Frames moved
+          <Button look="quiet" href={routes.carry(colony.id)}>
+            Carry frames or cells
           </Button>
         </li>
       </ul>

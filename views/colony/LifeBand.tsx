@@ -58,12 +58,8 @@ export function LifeBand({ colony }: { readonly colony: Colony }) {
       </div>
       <div ref={box} class={styles.box}>
         {width > 0 && (
-          <svg
-            width={width}
-            height={height + HEIGHT.axis}
-            role="img"
-            aria-label="Who headed this colony when; the same stands in words below"
-          >
+          <svg width={width} height={height + HEIGHT.axis}>
+            <title>Who headed this colony when; the same stands in words below</title>
             {winters(scale).map(({ from, to }) => (
               <rect key={from} class={styles.winter} x={from} y="0" width={to - from} height={height} />
             ))}

@@ -8,9 +8,9 @@ import { PageHeader } from '../parts/PageHeader.tsx';
 import { Acts } from './Acts.tsx';
 import styles from './Colony.module.css';
 import { ColonyHeader } from './ColonyHeader.tsx';
-import { Expected } from './Expected.tsx';
 import { LifeBand } from './LifeBand.tsx';
 import { Mites } from './Mites.tsx';
+import { Next } from './Next.tsx';
 import { Timeline } from './Timeline.tsx';
 
 /** A colony: its state now, who headed it when, what happened in order, and everything that can be done to it. */
@@ -40,7 +40,7 @@ export function ColonyPage({ id }: { readonly id?: string }) {
           <Timeline colony={colony} />
         </div>
         <div class={styles.side}>
-          {alive && <Expected colony={colony} />}
+          {alive && <Next colony={colony} />}
           <Mites colony={colony} />
           {alive && <Acts colony={colony} />}
         </div>

@@ -12,10 +12,12 @@ export interface FormProps {
   readonly children: ComponentChildren;
   /** More buttons beside the main one. */
   readonly beside?: ComponentChildren;
+  /** Words for the path of a field that a problem names. */
+  readonly nameField?: (path: string) => string;
 }
 
 /** Fields under one another, what stands against saving, and the button that saves. */
-export function Form({ saving, onSubmit, submit, children, beside }: FormProps) {
+export function Form({ saving, onSubmit, submit, children, beside, nameField }: FormProps) {
   const onForm = (event: Event) => {
     event.preventDefault();
     onSubmit();
@@ -23,7 +25,7 @@ export function Form({ saving, onSubmit, submit, children, beside }: FormProps) 
   return (
     <form class={styles.form} onSubmit={onForm} noValidate>
       {children}
-      <SavingNotices saving={saving} />
+      <SavingNotices saving={saving} nameField={nameField} />
       <FormActions>
         <Button type="submit" look="main" size="hive" disabled={saving.busy}>
           {submit}

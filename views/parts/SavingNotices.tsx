@@ -3,8 +3,13 @@ import { Notice } from './Notice.tsx';
 import styles from './SavingNotices.module.css';
 import type { Saving } from './use-saving.ts';
 
+export interface SavingNoticesProps {
+  readonly saving: Saving;
+  readonly nameField?: ((path: string) => string) | undefined;
+}
+
 /** What stands against saving: each contradiction with the ways out and room for a reason, each invalid field. */
-export function SavingNotices({ saving }: { readonly saving: Saving }) {
+export function SavingNotices({ saving, nameField = (path) => path }: SavingNoticesProps) {
   const { contradictions, problems } = saving;
   if (contradictions.length === 0 && problems.length === 0) return null;
   return (
@@ -29,7 +34,7 @@ export function SavingNotices({ saving }: { readonly saving: Saving }) {
         <Notice
           key={problem.where + problem.field + problem.because}
           tone="warn"
-          title={problem.field ? `${problem.field}: ${problem.because}` : problem.because}
+          title={problem.field ? `${nameField(problem.field)}: ${problem.because}` : problem.because}
         >
           <p>
             Found: {problem.found}. {problem.remedy}

@@ -36,7 +36,12 @@ export function Yards({ id }: { readonly id?: string }) {
         {...(only ? { above: { label: 'All yards', href: routes.yards() } } : {})}
         lead={
           only
-            ? `${count(colonies.length, 'living colony', 'living colonies')}${only.where ? `, ${only.where}` : ''}.`
+            ? [
+                `${count(colonies.length, 'living colony', 'living colonies')}.`,
+                only.where && `${only.where}.`,
+              ]
+                .filter(Boolean)
+                .join(' ')
             : `${count(colonies.length, 'living colony', 'living colonies')} in ${count(all.length, 'yard')}.`
         }
       />

@@ -1,6 +1,7 @@
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
 import { ColonyLabel } from '../ColonyLabel.tsx';
+import { dayText } from '../days.ts';
 import { MarkDot } from '../MarkDot.tsx';
 import { QueenName } from '../QueenName.tsx';
 import { CELL_REASONS, EVIDENCE, QUEEN_LOSSES } from '../words.ts';
@@ -28,7 +29,8 @@ export function QueenSentence({ entry }: { readonly entry: EntryOf<QueenKinds> }
     case 'queen-entered':
       return (
         <>
-          {her} entered
+          {her}
+          {entry.born && `, emerged ${dayText(entry.born)}`}
           {entry.from && `, from ${entry.from}`}
           {entry.background && `, of ${entry.background}`}.
         </>

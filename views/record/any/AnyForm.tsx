@@ -4,7 +4,10 @@ import { fieldsOf } from '../../../src/journal/fields.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import { Form } from '../../parts/Form.tsx';
 import { useSaving } from '../../parts/use-saving.ts';
+import { Asked } from './asked.ts';
+import styles from './editors.module.css';
 import { FieldEditor } from './FieldEditor.tsx';
+import { anyMissing, labelAt } from './missing.ts';
 import { draftOf, isMade, type Values } from './values.ts';
 
 export interface AnyFormProps {
@@ -19,17 +22,26 @@ export interface AnyFormProps {
 export function AnyForm({ kind, initial, supersedes, onSaved }: AnyFormProps) {
   const saving = useSaving();
   const [values, setValues] = useState(initial);
+  const [asked, setAsked] = useState(false);
+  const fields = fieldsOf(kind).filter(({ name }) => !isMade(kind, name));
   const save = async () => {
+    setAsked(true);
+    if (anyMissing(fields, values)) return;
     const draft = draftOf(kind, values);
     const title = supersedes ? `Correction: ${kindTitle(kind)}` : kindTitle(kind);
     const whole = supersedes ? { ...draft, supersedes } : draft;
     if (await saving.save([whole], title)) onSaved();
   };
   return (
-    <Form saving={saving} onSubmit={save} submit={supersedes ? 'Save the correction' : 'Save'}>
-      {fieldsOf(kind)
-        .filter(({ name }) => !isMade(kind, name))
-        .map((field) => (
+    <Asked.Provider value={asked}>
+      <Form
+        saving={saving}
+        onSubmit={save}
+        submit={supersedes ? 'Save the correction' : 'Save'}
+        nameField={(path) => labelAt(fields, path)}
+      >
+        <p class={styles.none}>What is left empty stays unknown.</p>
+        {fields.map((field) => (
           <FieldEditor
             key={field.name}
             field={field}
@@ -37,6 +49,7 @@ export function AnyForm({ kind, initial, supersedes, onSaved }: AnyFormProps) {
             onChange={(value) => setValues({ ...values, [field.name]: value })}
           />
         ))}
-    </Form>
+      </Form>
+    </Asked.Provider>
   );
 }

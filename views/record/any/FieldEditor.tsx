@@ -1,3 +1,4 @@
+import { useContext } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { Field } from '../../../src/journal/fields.ts';
 import type { PhotoId } from '../../../src/journal/ids.ts';
@@ -7,9 +8,11 @@ import { DayInput } from '../../parts/DayInput.tsx';
 import { TextArea, TextField } from '../../parts/Field.tsx';
 import { SelectField } from '../../parts/SelectField.tsx';
 import { PhotoField } from '../PhotoField.tsx';
+import { Asked } from './asked.ts';
 import { choiceWords } from './choice-words.ts';
 import { GroupEditor } from './GroupEditor.tsx';
 import { ListEditor } from './ListEditor.tsx';
+import { isMissing } from './missing.ts';
 import { RefEditor } from './RefEditor.tsx';
 import { VariantsEditor } from './VariantsEditor.tsx';
 
@@ -31,12 +34,14 @@ const YES_NO = [
 export function FieldEditor({ field, value, onChange }: EditorProps) {
   const on = useStore().on.value;
   const { shape, name } = field;
-  const label = field.optional ? `${field.label} (may stay empty)` : field.label;
+  const { label } = field;
+  const asked = useContext(Asked);
+  const problem = asked && isMissing(field, value) ? 'Fill this in.' : undefined;
   const text = value === undefined ? '' : String(value);
   switch (shape.type) {
     case 'text': {
       const Text = LONG_TEXTS.has(name) ? TextArea : TextField;
-      return <Text label={label} value={text} onChange={onChange} />;
+      return <Text label={label} value={text} onChange={onChange} problem={problem} />;
     }
     case 'number':
       return (
@@ -47,6 +52,7 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
           value={text}
           onChange={(typed) => onChange(typed.trim() === '' ? undefined : Number(typed))}
           hint={limits(shape)}
+          problem={problem}
         />
       );
     case 'yes-no':
@@ -54,6 +60,7 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
         <ChoiceRow
           label={label}
           options={YES_NO}
+          problem={problem}
           value={value === undefined ? undefined : value ? 'yes' : 'no'}
           onChange={(answer) => onChange(answer === undefined ? undefined : answer === 'yes')}
         />
@@ -68,6 +75,7 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
           value={value as string | undefined}
           onChange={onChange}
           none="not said"
+          problem={problem}
         />
       );
     }
@@ -98,7 +106,13 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
       );
     case 'ref':
       return (
-        <RefEditor label={label} to={shape.to} value={value as string | undefined} onChange={onChange} />
+        <RefEditor
+          problem={problem}
+          label={label}
+          to={shape.to}
+          value={value as string | undefined}
+          onChange={onChange}
+        />
       );
     case 'list':
       if (shape.of.type === 'ref' && shape.of.to === 'photo') {
@@ -106,6 +120,7 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
       }
       return (
         <ListEditor
+          problem={problem}
           label={label}
           of={shape.of}
           value={(value ?? []) as readonly unknown[]}
@@ -115,7 +130,9 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
     case 'group':
       return <GroupEditor label={label} fields={shape.fields} value={value} onChange={onChange} />;
     case 'variants':
-      return <VariantsEditor label={label} shape={shape} value={value} onChange={onChange} />;
+      return (
+        <VariantsEditor problem={problem} label={label} shape={shape} value={value} onChange={onChange} />
+      );
     case 'fixed':
       return null;
   }

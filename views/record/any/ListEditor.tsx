@@ -13,10 +13,11 @@ export interface ListEditorProps {
   readonly of: Shape;
   readonly value: readonly unknown[];
   readonly onChange: (value: readonly unknown[]) => void;
+  readonly problem?: string | undefined;
 }
 
 /** Any number of the same: colonies as ticks, everything else one under the other. */
-export function ListEditor({ label, of, value, onChange }: ListEditorProps) {
+export function ListEditor({ label, of, value, onChange, problem }: ListEditorProps) {
   const { registry, on } = useStore();
   if (of.type === 'ref' && of.to === 'colony') {
     return (
@@ -25,6 +26,7 @@ export function ListEditor({ label, of, value, onChange }: ListEditorProps) {
         options={colonyOptions(registry.value, on.value)}
         value={value as readonly ColonyId[]}
         onChange={onChange}
+        problem={problem}
       />
     );
   }
@@ -33,7 +35,7 @@ export function ListEditor({ label, of, value, onChange }: ListEditorProps) {
   return (
     <fieldset class={styles.group}>
       <legend>{label}</legend>
-      {value.length === 0 && <p class={styles.none}>None said.</p>}
+      {value.length === 0 && <p class={problem ? styles.problem : styles.none}>{problem ?? 'None said.'}</p>}
       {value.map((item, at) => (
         <div key={at} class={styles.item}>
           {of.type === 'group' ? (

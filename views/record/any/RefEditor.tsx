@@ -17,16 +17,26 @@ export interface RefEditorProps {
   readonly to: RefTo;
   readonly value: string | undefined;
   readonly onChange: (value: string | undefined) => void;
+  readonly problem?: string | undefined;
 }
 
 /** Points to something on record. What is pointed to already stays choosable though it has ended. */
-export function RefEditor({ label, to, value, onChange }: RefEditorProps) {
+export function RefEditor({ label, to, value, onChange, problem }: RefEditorProps) {
   const store = useStore();
   const registry = store.registry.value;
   const options = optionsFor(to, registry, store.on.value);
   const known = value === undefined || options.some((option) => option.value === value);
   const shown = known ? options : [{ value, label: nameOf(to, value, registry) }, ...options];
-  return <SelectField label={label} options={shown} value={value} onChange={onChange} none="not said" />;
+  return (
+    <SelectField
+      label={label}
+      options={shown}
+      value={value}
+      onChange={onChange}
+      none="not said"
+      problem={problem}
+    />
+  );
 }
 
 function optionsFor(

@@ -10,16 +10,18 @@ export interface VariantsEditorProps {
   readonly shape: Extract<Shape, { type: 'variants' }>;
   readonly value: unknown;
   readonly onChange: (value: Values | undefined) => void;
+  readonly problem?: string | undefined;
 }
 
 /** One of several ways, each with fields of its own. */
-export function VariantsEditor({ label, shape, value, onChange }: VariantsEditorProps) {
+export function VariantsEditor({ label, shape, value, onChange, problem }: VariantsEditorProps) {
   const values = (value ?? {}) as Values;
   const chosen = shape.variants.find((variant) => variant.value === values[shape.key]);
   return (
     <div class={styles.group}>
       <ChoiceRow
         label={label}
+        problem={problem}
         options={shape.variants.map((variant) => ({
           value: variant.value,
           label: choiceWords(variant.value),

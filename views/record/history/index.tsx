@@ -52,7 +52,7 @@ export function EntryPage({ id }: { readonly id?: string }) {
             {entry.kind !== 'withdrawal' && <Button onPress={() => setCorrecting(true)}>Correct it</Button>}
           </div>
         )}
-        {!later && <TakeBack entry={entry} withdrawal={withdrawal} />}
+        {!later && !correcting && <TakeBack entry={entry} withdrawal={withdrawal} />}
         {correcting && (
           <section class={styles.form}>
             <h2>Correction</h2>

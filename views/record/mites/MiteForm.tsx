@@ -1,5 +1,5 @@
 import type { RoughDay } from '../../../src/journal/day.ts';
-import type { Draft, EntryOf } from '../../../src/journal/entry.ts';
+import type { Draft } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
@@ -11,19 +11,7 @@ import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
 import { useKept } from '../use-kept.ts';
 import { MiteResult } from './MiteResult.tsx';
-
-type Sample = EntryOf<'mite-count'>['sample'];
-type Method = Sample['method'];
-
-interface MiteLook {
-  readonly method?: Method | undefined;
-  readonly mites?: number | undefined;
-  readonly bees?: number | undefined;
-  readonly days?: number | undefined;
-  readonly counted?: 'counted' | 'judged' | undefined;
-  readonly day?: RoughDay;
-  readonly remark?: string;
-}
+import { type Method, type MiteLook, missing, sampleOf } from './sample.ts';
 
 const EMPTY: MiteLook = {};
 const METHODS: readonly { readonly value: Method; readonly label: string }[] = [
@@ -116,20 +104,6 @@ export function MiteForm({ colony }: RecordFormProps) {
       <DayInput label="Day" value={day} onChange={(next) => set({ day: next })} rough />
     </RecordFrame>
   );
-}
-
-function sampleOf({ method, mites, bees, days, counted }: MiteLook): Sample | undefined {
-  if (!method || mites === undefined) return undefined;
-  if (method === 'natural-drop') return days ? { method, mites, days } : undefined;
-  if (!bees) return undefined;
-  return { method, mites, bees, ...(counted ? { beesCounted: counted === 'counted' } : {}) };
-}
-
-function missing({ method, mites, bees, days }: MiteLook): string {
-  if (!method) return 'Say how the mites were counted.';
-  if (method === 'natural-drop' && !days) return 'Enter the days on the board.';
-  if (method !== 'natural-drop' && !bees) return 'Enter the bees in the sample.';
-  return mites === undefined ? 'Enter the mites; none found is 0.' : '';
 }
 
 /** The size of the last sample, offered and not taken by itself. */
