@@ -58,21 +58,30 @@ export function effectCovariance({ worker, queen, covariance }: ColonyVariances)
   return { first: worker, second: queen, both: covariance };
 }
 
-/** Units in the order of their nodes, so that one pass over the records walks the nodes in order. */
+/**
+ * The recorded queens as units, in the order of `key` (ties by queen), by default that of their nodes: one pass over the
+ * records then walks the nodes in order.
+ */
 export function unitsOf(
   pedigree: Pedigree,
   queen: Int32Array,
+  key: (queen: number) => number = (q) => pedigree.queenNode[q]!,
 ): { unitQueen: Int32Array; unitOfQueen: Int32Array } {
   const unitOfQueen = new Int32Array(pedigree.queenNode.length).fill(-1);
-  for (const q of queen) unitOfQueen[q] = 0;
-  const recorded = unitOfQueen.reduce((count, mark) => (mark === 0 ? count + 1 : count), 0);
-  const unitQueen = new Int32Array(recorded);
+  let recorded = 0;
+  for (const q of queen) {
+    if (unitOfQueen[q] === -1) recorded++;
+    unitOfQueen[q] = 0;
+  }
+  // Key and queen in one sortable number: both stay below 2^26 here, so the product is exact.
+  const keyed = new Float64Array(recorded);
   let filled = 0;
-  for (let q = 0; q < unitOfQueen.length; q++) if (unitOfQueen[q] === 0) unitQueen[filled++] = q;
-  unitQueen.sort((a, b) => pedigree.queenNode[a]! - pedigree.queenNode[b]!);
-  unitQueen.forEach((q, unit) => {
-    unitOfQueen[q] = unit;
-  });
+  for (let q = 0; q < unitOfQueen.length; q++) {
+    if (unitOfQueen[q] === 0) keyed[filled++] = key(q) * unitOfQueen.length + q;
+  }
+  keyed.sort();
+  const unitQueen = Int32Array.from(keyed, (value) => value % unitOfQueen.length);
+  for (let unit = 0; unit < recorded; unit++) unitOfQueen[unitQueen[unit]!] = unit;
   return { unitQueen, unitOfQueen };
 }
 
@@ -87,7 +96,13 @@ export function colonyModel(
   keep: Iterable<number> = [],
 ): ColonyModel {
   const { descent, kept } = reduceDescent(pedigree, keep);
-  const { unitQueen, unitOfQueen } = unitsOf(pedigree, records.queen);
+  const { queenNode, parentStart, parent } = pedigree;
+  // A queen left out is read through her parents: next to her sisters she finds them at hand.
+  const readAt = (q: number) => {
+    const own = kept[queenNode[q]!]!;
+    return own >= 0 ? own : kept[parent[parentStart[queenNode[q]!]!]!]!;
+  };
+  const { unitQueen, unitOfQueen } = unitsOf(pedigree, records.queen, readAt);
   const { predictors, levelVariance } = unitRows(pedigree, variances, unitQueen, kept);
   const level = records.queen.map((q) => unitOfQueen[q]!);
   const model = {

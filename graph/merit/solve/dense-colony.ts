@@ -154,7 +154,7 @@ function quadratic(projection: Float64Array, k: Float64Array): number {
 }
 
 /** Lower triangle of P = M - M L B^-1 L'M. */
-function unitProjection({ absorbed, informationRoot, factor }: DenseSystem): Float64Array {
+export function unitProjection({ absorbed, informationRoot, factor }: DenseSystem): Float64Array {
   const n = absorbed.units;
   const half = informationRoot.slice();
   for (let i = 0; i < n; i++) lowerSolveInPlace(factor, n, half.subarray(i * n, (i + 1) * n));

@@ -28,147 +28,119 @@ export interface Operator {
   readonly onSecond: Float64Array;
   /** C as [c11, c21, c22]. */
   readonly factor: readonly [number, number, number];
-  /** Scratch: node values going down, node values coming up, values of the runs and of the records. */
+  /** Predictor of each entry of the predictors. */
+  readonly entryPredictor: Int32Array;
+  /** Scratch: node values going down and coming up, predictor values, record values, sums of the levels. */
   readonly down: Float64Array;
   readonly up: Float64Array;
-  readonly runValue: Float64Array;
-  readonly recordValue: Float64Array;
+  readonly predictor: Float64Array;
+  readonly fitted: Float64Array;
+  readonly levelSum: Float64Array;
 }
 
 /** The operator of a prepared model; throws if G0 is not positive semi-definite (callers check it before). */
 export function makeOperator(model: PreparedModel): Operator {
   const factor = effectFactor(model.effects);
   if (!factor) throw new Error('makeOperator needs a positive semi-definite covariance of the two effects');
-  const { first, second } = model.predictors;
+  const { first, second, start } = model.predictors;
   const [c11, c21, c22] = factor;
+  const entryPredictor = new Int32Array(first.length);
+  for (let p = 0; p + 1 < start.length; p++) entryPredictor.fill(p, start[p]!, start[p + 1]!);
   return {
     model,
     unknowns: 2 * model.descent.size + model.columns,
     root: model.descent.mendelian.map(Math.sqrt),
+    entryPredictor,
     onFirst: first.map((value, k) => c11 * value + c21 * second[k]!),
     onSecond: second.map((value) => c22 * value),
     factor,
     down: new Float64Array(2 * model.descent.size),
     up: new Float64Array(2 * model.descent.size),
-    runValue: new Float64Array(model.runPredictor.length),
-    recordValue: new Float64Array(model.value.length),
+    predictor: new Float64Array(start.length - 1),
+    fitted: new Float64Array(model.value.length),
+    levelSum: new Float64Array(model.levelVariance.length),
   };
 }
 
-/** Fixed part of every record: the sum of its columns, which stand in x from `offset` on. */
-function readColumns(
-  { factors, column }: PreparedModel,
-  x: Float64Array,
-  offset: number,
-  t: Float64Array,
-): void {
-  if (factors === 1) {
-    for (let r = 0; r < t.length; r++) t[r] = column[r]! < 0 ? 0 : x[offset + column[r]!]!;
-    return;
-  }
-  for (let r = 0; r < t.length; r++) {
-    let sum = 0;
-    for (let f = r * factors; f < (r + 1) * factors; f++) if (column[f]! >= 0) sum += x[offset + column[f]!]!;
-    t[r] = sum;
+/** Predictor values s from the node values `down`. Flat loops over entries: no short inner loops to mispredict. */
+function readPredictors({ model, entryPredictor, onFirst, onSecond, down, predictor: s }: Operator): void {
+  const { node } = model.predictors;
+  s.fill(0);
+  for (let k = 0; k < node.length; k++) {
+    const at = 2 * node[k]!;
+    s[entryPredictor[k]!]! += onFirst[k]! * down[at]! + onSecond[k]! * down[at + 1]!;
   }
 }
 
-/** Sums record values into the fixed columns of `out` from `offset` on, which are overwritten. */
-function sumColumns(
-  { factors, column }: PreparedModel,
-  t: Float64Array,
-  out: Float64Array,
-  offset: number,
-): void {
-  out.fill(0, offset);
-  for (let r = 0; r < t.length; r++) {
-    for (let f = r * factors; f < (r + 1) * factors; f++)
-      if (column[f]! >= 0) out[offset + column[f]!]! += t[r]!;
-  }
-}
-
-/** Value of the predictor of each run at node values u. */
-function readRuns({ model, onFirst, onSecond }: Operator, u: Float64Array, runValue: Float64Array): void {
-  const { runPredictor } = model;
-  const { start, node } = model.predictors;
-  for (let run = 0; run < runValue.length; run++) {
-    let sum = 0;
-    const p = runPredictor[run]!;
-    for (let k = start[p]!, end = start[p + 1]!; k < end; k++) {
-      const at = 2 * node[k]!;
-      sum += onFirst[k]! * u[at]! + onSecond[k]! * u[at + 1]!;
-    }
-    runValue[run] = sum;
-  }
-}
-
-/** Transpose of `readRuns`: node values `up` (overwritten) from the values of the runs. */
-function spreadRuns({ model, onFirst, onSecond }: Operator, runValue: Float64Array, up: Float64Array): void {
-  const { runPredictor } = model;
-  const { start, node } = model.predictors;
+/** Transpose of `readPredictors`: node values `up` from the predictor values. */
+function spreadPredictors({ model, entryPredictor, onFirst, onSecond, up, predictor: s }: Operator): void {
+  const { node } = model.predictors;
   up.fill(0);
-  for (let run = 0; run < runValue.length; run++) {
-    const p = runPredictor[run]!;
-    const value = runValue[run]!;
-    for (let k = start[p]!, end = start[p + 1]!; k < end; k++) {
-      const at = 2 * node[k]!;
-      up[at]! += onFirst[k]! * value;
-      up[at + 1]! += onSecond[k]! * value;
+  for (let k = 0; k < node.length; k++) {
+    const at = 2 * node[k]!;
+    const value = s[entryPredictor[k]!]!;
+    up[at]! += onFirst[k]! * value;
+    up[at + 1]! += onSecond[k]! * value;
+  }
+}
+
+/** Fitted value t of every record: its predictor plus its fixed columns, which stand in x behind the nodes. */
+function fitRecords({ model, predictor: s, fitted: t }: Operator, x: Float64Array): void {
+  const { predictor, column, factors } = model;
+  const offset = 2 * model.descent.size;
+  for (let r = 0; r < t.length; r++) t[r] = s[predictor[r]!]!;
+  for (let f = 0; f < factors; f++) {
+    for (let r = 0, at = f; r < t.length; r++, at += factors) {
+      const c = column[at]!;
+      if (c >= 0) t[r]! += x[offset + c]!;
     }
   }
 }
 
-/** With t the records' own part and runValue that of their runs: t becomes M (t + run), runValue its sum by run. */
-function weighRuns({ model, runValue, recordValue: t }: Operator): void {
-  const { levelStart, levelShrink, runStart, weight } = model;
-  let run = 0;
-  let r = 0;
-  for (let l = 0; l < levelShrink.length; l++) {
-    const firstRun = run;
-    const endRun = levelStart[l + 1]!;
-    let total = 0;
-    for (; run < endRun; run++) {
-      for (const end = runStart[run + 1]!; r < end; r++) total += weight[r]! * (t[r]! + runValue[run]!);
-    }
-    const shared = total * levelShrink[l]!;
-    for (run = firstRun; run < endRun; run++) {
-      const shift = runValue[run]! - shared;
-      let sum = 0;
-      for (let s = runStart[run]!, end = runStart[run + 1]!; s < end; s++) {
-        const weighed = weight[s]! * (t[s]! + shift);
-        t[s] = weighed;
-        sum += weighed;
-      }
-      runValue[run] = sum;
-    }
-  }
+/** Record values t to M t, in place: weighted, the noise of each level taken out. */
+function weighRecords({ model, fitted: t, levelSum }: Operator): void {
+  const { level, weight, levelShrink } = model;
+  levelSum.fill(0);
+  for (let r = 0; r < t.length; r++) levelSum[level[r]!]! += weight[r]! * t[r]!;
+  for (let l = 0; l < levelSum.length; l++) levelSum[l]! *= levelShrink[l]!;
+  for (let r = 0; r < t.length; r++) t[r] = weight[r]! * (t[r]! - levelSum[level[r]!]!);
 }
 
-/** From record and run values to (W, X)' M of them. */
+/** Record values t to (W, X)' t. */
 function gatherRecords(operator: Operator, out: Float64Array): void {
-  const { model, root, up, runValue, recordValue } = operator;
-  weighRuns(operator);
-  sumColumns(model, recordValue, out, 2 * model.descent.size);
-  spreadRuns(operator, runValue, up);
+  const { model, root, up, predictor: s, fitted: t } = operator;
+  const { predictor, column, factors } = model;
+  const offset = 2 * model.descent.size;
+  s.fill(0);
+  out.fill(0, offset);
+  for (let r = 0; r < t.length; r++) s[predictor[r]!]! += t[r]!;
+  for (let f = 0; f < factors; f++) {
+    for (let r = 0, at = f; r < t.length; r++, at += factors) {
+      const c = column[at]!;
+      if (c >= 0) out[offset + c]! += t[r]!;
+    }
+  }
+  spreadPredictors(operator);
   gatherUp(model.descent, root, up, out);
 }
 
 /** out = K x. */
 export function multiply(operator: Operator, x: Float64Array, out: Float64Array): void {
-  const { model, root, down, runValue, recordValue } = operator;
-  const nodes = 2 * model.descent.size;
+  const { model, root, down } = operator;
   spreadDown(model.descent, root, x, down);
-  readRuns(operator, down, runValue);
-  readColumns(model, x, nodes, recordValue);
+  readPredictors(operator);
+  fitRecords(operator, x);
+  weighRecords(operator);
   gatherRecords(operator, out);
+  const nodes = 2 * model.descent.size;
   for (let i = 0; i < nodes; i++) out[i]! += x[i]!;
 }
 
 /** Right-hand side (W, X)' M y of the (centred) record values y. */
 export function rightHandSide(operator: Operator): Float64Array {
   const out = new Float64Array(operator.unknowns);
-  operator.recordValue.set(operator.model.value);
-  operator.runValue.fill(0);
+  operator.fitted.set(operator.model.value);
+  weighRecords(operator);
   gatherRecords(operator, out);
   return out;
 }
@@ -188,20 +160,12 @@ export function effectsOf({ model, root, factor }: Operator, x: Float64Array): F
 
 /** Estimated noise of each level, from a solution x: levelShrink * sum of w (y - fitted). */
 export function levelsOf(operator: Operator, x: Float64Array): Float64Array {
-  const { model, root, down, runValue, recordValue } = operator;
-  const { levelStart, levelShrink, runStart, weight, value } = model;
+  const { model, root, down, fitted } = operator;
+  const { level, levelShrink, weight, value } = model;
   spreadDown(model.descent, root, x, down);
-  readRuns(operator, down, runValue);
-  readColumns(model, x, 2 * model.descent.size, recordValue);
+  readPredictors(operator);
+  fitRecords(operator, x);
   const levels = new Float64Array(levelShrink.length);
-  for (let l = 0; l < levels.length; l++) {
-    let sum = 0;
-    for (let run = levelStart[l]!; run < levelStart[l + 1]!; run++) {
-      for (let r = runStart[run]!; r < runStart[run + 1]!; r++) {
-        sum += weight[r]! * (value[r]! - recordValue[r]! - runValue[run]!);
-      }
-    }
-    levels[l] = levelShrink[l]! * sum;
-  }
-  return levels;
+  for (let r = 0; r < value.length; r++) levels[level[r]!]! += weight[r]! * (value[r]! - fitted[r]!);
+  return levels.map((sum, l) => levelShrink[l]! * sum);
 }

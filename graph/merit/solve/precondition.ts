@@ -49,27 +49,28 @@ function invertBlock(blocks: Float64Array, at: number, d: number): void {
 }
 
 /** Information of the records on each node itself; that on the columns is added to `columns`. */
-function ownInformation({ model, onFirst, onSecond }: Operator, columns: Float64Array): Float64Array {
-  const { levelStart, levelShrink, runStart, runPredictor, weight, column, factors } = model;
-  const { start, node } = model.predictors;
+function ownInformation(
+  { model, entryPredictor, onFirst, onSecond }: Operator,
+  columns: Float64Array,
+): Float64Array {
+  const { levelVariance, levelShrink, level, predictor, weight, column, factors } = model;
+  const { node, start } = model.predictors;
+  const information = new Float64Array(start.length - 1);
+  for (let r = 0; r < weight.length; r++) {
+    const l = level[r]!;
+    // Share of the level's information that its own noise leaves: (1 / v) / (sum of weights + 1 / v).
+    const left = levelVariance[l] === 0 ? 1 : levelShrink[l]! / levelVariance[l]!;
+    information[predictor[r]!]! += weight[r]! * left;
+    const own = weight[r]! - weight[r]! * weight[r]! * levelShrink[l]!;
+    for (let f = r * factors; f < (r + 1) * factors; f++) if (column[f]! >= 0) columns[column[f]!]! += own;
+  }
   const blocks = new Float64Array(3 * model.descent.size);
-  for (let l = 0; l < levelShrink.length; l++) {
-    for (let run = levelStart[l]!; run < levelStart[l + 1]!; run++) {
-      let sum = 0;
-      for (let r = runStart[run]!; r < runStart[run + 1]!; r++) {
-        sum += weight[r]!;
-        const own = weight[r]! - weight[r]! * weight[r]! * levelShrink[l]!;
-        for (let f = r * factors; f < (r + 1) * factors; f++)
-          if (column[f]! >= 0) columns[column[f]!]! += own;
-      }
-      const information = sum - sum * sum * levelShrink[l]!;
-      for (let k = start[runPredictor[run]!]!; k < start[runPredictor[run]! + 1]!; k++) {
-        const at = 3 * node[k]!;
-        blocks[at]! += information * onFirst[k]! * onFirst[k]!;
-        blocks[at + 1]! += information * onFirst[k]! * onSecond[k]!;
-        blocks[at + 2]! += information * onSecond[k]! * onSecond[k]!;
-      }
-    }
+  for (let k = 0; k < node.length; k++) {
+    const at = 3 * node[k]!;
+    const known = information[entryPredictor[k]!]!;
+    blocks[at]! += known * onFirst[k]! * onFirst[k]!;
+    blocks[at + 1]! += known * onFirst[k]! * onSecond[k]!;
+    blocks[at + 2]! += known * onSecond[k]! * onSecond[k]!;
   }
   return blocks;
 }

@@ -1,10 +1,9 @@
 /**
  * Puts the records of a mixed model in the order in which the solver reads them.
  *
- * Records are sorted by level and, inside a level, by predictor and first column: a run is the records of one
- * predictor in one level. Records of one run with the same columns are merged into their weighted mean, which leaves
- * every solution as it is. Values are centred by the first fixed factor, so that right-hand sides are of the size of
- * the effects and a residual of 1e-8 means what it says.
+ * Records are sorted by level and, inside a level, by predictor and first column; those alike in all three are merged
+ * into their weighted mean, which leaves every solution as it is. Values are centred by the first fixed factor, so that
+ * right-hand sides are of the size of the effects and a residual of 1e-8 means what it says.
  *
  * Source: none needed (sufficiency of weighted means under normal errors). Cost: O(records + levels), plus sorting
  * inside levels. Unknowns: none at this depth.
@@ -12,11 +11,6 @@
 import type { MixedModel } from './mixed-model.ts';
 
 export interface PreparedModel extends MixedModel {
-  /** Runs of level l stand at levelStart[l] .. levelStart[l + 1] - 1. */
-  readonly levelStart: Int32Array;
-  /** Records of run j stand at runStart[j] .. runStart[j + 1] - 1. */
-  readonly runStart: Int32Array;
-  readonly runPredictor: Int32Array;
   /** 1 / (sum of weights + 1 / v_l); 0 where v_l = 0. */
   readonly levelShrink: Float64Array;
   /** Weighted mean of the values in each column of the first factor, already taken off `value`. */
@@ -25,22 +19,7 @@ export interface PreparedModel extends MixedModel {
 
 export function prepareModel(model: MixedModel): PreparedModel {
   const merged = mergeRecords(model, solverOrder(model));
-  const centre = centreInPlace(merged);
-  const levels = model.levelVariance.length;
-  const levelStart = new Int32Array(levels + 1);
-  const runStart = new Int32Array(merged.value.length + 1);
-  let runs = 0;
-  for (let r = 0; r < merged.value.length; r++) {
-    if (r > 0 && sameRun(merged, r, merged, r - 1)) continue;
-    runStart[runs++] = r;
-    levelStart[merged.level[r]! + 1]!++;
-  }
-  runStart[runs] = merged.value.length;
-  for (let l = 0; l < levels; l++) levelStart[l + 1]! += levelStart[l]!;
-  const runPredictor = new Int32Array(runs);
-  for (let j = 0; j < runs; j++) runPredictor[j] = merged.predictor[runStart[j]!]!;
-  const inRuns = { ...merged, levelStart, runStart: runStart.slice(0, runs + 1), runPredictor, centre };
-  return { ...inRuns, levelShrink: shrinkOf(inRuns) };
+  return { ...merged, levelShrink: shrinkOf(merged), centre: centreInPlace(merged) };
 }
 
 /** Records by level (counting sort), then by predictor and first column inside each level. */
@@ -107,20 +86,10 @@ function mergeRecords(model: MixedModel, order: Int32Array): MixedModel {
   };
 }
 
-function shrinkOf({
-  levelVariance,
-  levelStart,
-  runStart,
-  weight,
-}: Omit<PreparedModel, 'levelShrink'>): Float64Array {
-  const shrink = new Float64Array(levelVariance.length);
-  for (let l = 0; l < shrink.length; l++) {
-    if (levelVariance[l] === 0) continue;
-    let sum = 1 / levelVariance[l]!;
-    for (let r = runStart[levelStart[l]!]!; r < runStart[levelStart[l + 1]!]!; r++) sum += weight[r]!;
-    shrink[l] = 1 / sum;
-  }
-  return shrink;
+function shrinkOf({ levelVariance, level, weight }: MixedModel): Float64Array {
+  const sums = new Float64Array(levelVariance.length);
+  for (let r = 0; r < level.length; r++) sums[level[r]!]! += weight[r]!;
+  return levelVariance.map((variance, l) => (variance === 0 ? 0 : 1 / (sums[l]! + 1 / variance)));
 }
 
 function centreInPlace({ columns, factors, column, value, weight }: MixedModel): Float64Array {

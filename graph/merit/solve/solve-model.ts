@@ -96,25 +96,42 @@ export function explainedAtNode(
   node: number,
   options: Partial<SolveOptions> = {},
 ): { readonly is: 'solved'; readonly variance: number; readonly explained: number } | NotConverged {
-  const row = rowOfNode(solver.operator, node);
-  const x = new Float64Array(row.length);
-  const outcome = solveRight(solver, row.slice(), x, options);
-  if (!outcome.converged) return notConverged(outcome);
+  const found = errorOfCombination(solver, { nodes: [node], weights: [1] }, options);
+  if (found.is !== 'solved') return found;
   let variance = 0;
   let error = 0;
-  for (let i = 0; i < x.length; i++) {
-    variance += row[i]! * row[i]!;
-    error += row[i]! * x[i]!;
-  }
+  found.row.forEach((value, i) => {
+    variance += value * value;
+    error += value * found.error[i]!;
+  });
   return { is: 'solved', variance, explained: variance - error };
 }
 
-/** u1 + u2 of one node as a row on the unknowns. */
-function rowOfNode({ model, root, factor, up, unknowns }: Operator, node: number): Float64Array {
+/**
+ * A weighted sum of u1 + u2 of nodes as a row r on the unknowns, and K^-1 r: their product with another row is the
+ * prediction error covariance of the two sums.
+ */
+export function errorOfCombination(
+  solver: Solver,
+  combination: { readonly nodes: ArrayLike<number>; readonly weights: ArrayLike<number> },
+  options: Partial<SolveOptions> = {},
+): { readonly is: 'solved'; readonly row: Float64Array; readonly error: Float64Array } | NotConverged {
+  const row = rowOf(solver.operator, combination);
+  const error = new Float64Array(row.length);
+  const outcome = solveRight(solver, row.slice(), error, options);
+  return outcome.converged ? { is: 'solved', row, error } : notConverged(outcome);
+}
+
+function rowOf(
+  { model, root, factor, up, unknowns }: Operator,
+  { nodes, weights }: { readonly nodes: ArrayLike<number>; readonly weights: ArrayLike<number> },
+): Float64Array {
   const row = new Float64Array(unknowns);
   up.fill(0);
-  up[2 * node] = factor[0] + factor[1];
-  up[2 * node + 1] = factor[2];
+  for (let k = 0; k < nodes.length; k++) {
+    up[2 * nodes[k]!]! += weights[k]! * (factor[0] + factor[1]);
+    up[2 * nodes[k]! + 1]! += weights[k]! * factor[2];
+  }
   gatherUp(model.descent, root, up, row);
   return row;
 }
