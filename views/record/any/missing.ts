@@ -14,7 +14,9 @@ export function anyMissing(fields: readonly Field[], values: Values): boolean {
   return fields.some((field) => {
     const value = values[field.name];
     if (isMissing(field, value)) return true;
-    return value !== undefined && missesInside(field.shape, value, field.optional);
+    if (value === undefined)
+      return field.shape.type === 'group' && !field.optional && anyMissing(field.shape.fields, {});
+    return missesInside(field.shape, value, field.optional);
   });
 }
 

@@ -86,7 +86,7 @@ function picked(fields: readonly Field[], values: Values): Values {
 }
 
 function cleaned(shape: Shape, value: unknown, optional: boolean): unknown {
-  if (value === undefined || value === '') return undefined;
+  if (value === undefined || value === '') return optional ? undefined : emptyOf(shape);
   if (shape.type === 'group') {
     const inner = picked(shape.fields, value as Values);
     return optional && Object.keys(inner).length === 0 ? undefined : inner;
@@ -101,4 +101,10 @@ function cleaned(shape: Shape, value: unknown, optional: boolean): unknown {
     return optional && items.length === 0 ? undefined : items.filter((item) => item !== undefined);
   }
   return value;
+}
+
+/** What stands for a field that must be there and of which nothing was said. */
+function emptyOf(shape: Shape): unknown {
+  if (shape.type === 'list') return [];
+  return shape.type === 'group' ? picked(shape.fields, {}) : undefined;
 }
