@@ -35,7 +35,7 @@ export function Actions({ queen }: { readonly queen: Queen }) {
     </li>
   );
   return (
-    <section class={queenStyles.section} aria-labelledby="actions">
+    <section class={`${queenStyles.section} ${queenStyles.actions}`} aria-labelledby="actions">
       <h2 id="actions">What can be done</h2>
       <ul>
         {colony && link(routes.split(colony.id), 'Split her colony')}

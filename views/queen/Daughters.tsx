@@ -17,7 +17,7 @@ export function Daughters({ queen }: { readonly queen: Queen }) {
   const counts = daughterCounts(registry, daughters, on);
   const { layingShare, wintersWentIn, wintersCameOut, probable } = counts;
   return (
-    <section class={queenStyles.section} aria-labelledby="daughters">
+    <section class={`${queenStyles.section} ${queenStyles.daughters}`} aria-labelledby="daughters">
       <h2 id="daughters">Her daughters</h2>
       {daughters.length === 0 ? (
         <p>None on record. A split or a graft of her eggs puts the first one here.</p>
@@ -56,5 +56,5 @@ export function Daughters({ queen }: { readonly queen: Queen }) {
 
 function aboutHer(life: Life): string {
   const winters = life.winters.length > 0 ? `; ${wintersText(life.winters)}` : '';
-  return `${monthText(life.start)}, ${fateText(life)}${winters}`;
+  return `${monthText(life.start)}; ${fateText(life)}${winters}`;
 }

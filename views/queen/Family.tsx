@@ -25,14 +25,18 @@ export function Family({ queen }: { readonly queen: Queen }) {
         <a href={routes.lines({ focus: queen.id, show: 'both' })}>Among all lines</a>
       </div>
       <StillDrawing lives={family.lives} on={on} look={look} words={damLineWords(family.damLine)} />
-      <p class={styles.path}>
-        {family.damLine.toReversed().map((life, step) => (
-          <span key={life.id}>
-            {step > 0 && ' out of '}
-            <QueenName queen={life.id} hideMark />
-          </span>
-        ))}
-      </p>
+      {family.damLine.length > 1 ? (
+        <p class={styles.path}>
+          {family.damLine.toReversed().map((life, step) => (
+            <span key={life.id}>
+              {step > 0 && ' out of '}
+              <QueenName queen={life.id} hideMark />
+            </span>
+          ))}
+        </p>
+      ) : (
+        <p>She founds her line.</p>
+      )}
       {doubt && <p>{doubt}</p>}
     </section>
   );

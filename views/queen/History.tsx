@@ -19,7 +19,7 @@ export function History({ queen }: { readonly queen: Queen }) {
   const [all, setAll] = useState(false);
   const shown = all ? items : items.slice(0, FIRST_SHOWN);
   return (
-    <section class={queenStyles.section} aria-labelledby="history">
+    <section class={`${queenStyles.section} ${queenStyles.history}`} aria-labelledby="history">
       <h2 id="history">What is written of her</h2>
       <ol>
         {shown.map((item, index) => {

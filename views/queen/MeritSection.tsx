@@ -17,7 +17,7 @@ export interface MeritSectionProps extends Reasons {
 /** Is she worth multiplying, and what would hold one back: the evaluation in a figure, the facts in sentences. */
 export function MeritSection({ merit, underWay, speaksFor, holdsBack, ...numbers }: MeritSectionProps) {
   return (
-    <section class={queenStyles.section} aria-labelledby="worth">
+    <section class={`${queenStyles.section} ${queenStyles.worth}`} aria-labelledby="worth">
       <h2 id="worth">Worth multiplying?</h2>
       {merit && <Merit merit={merit} />}
       {!merit && underWay && <p class={queenStyles.quiet}>The evaluation is under way.</p>}
@@ -67,12 +67,11 @@ function Merit({ merit }: { readonly merit: MeritFigures }) {
 }
 
 function inbreedingWords(inbreeding: number | undefined, brood: number | undefined): string {
-  const own =
-    inbreeding === undefined
-      ? 'Her inbreeding cannot be told'
-      : `She is expected ${percent(inbreeding)} inbred`;
-  const hers = brood === undefined ? 'her mating is not known' : `her brood ${percent(brood)}`;
-  return `${own}, ${hers}; drones nobody recorded count as ${inbreeding === undefined ? 'strangers' : 'of the background'}.`;
+  if (inbreeding === undefined)
+    return 'The records contradict themselves, so that her inbreeding cannot be told.';
+  const hers =
+    brood === undefined ? '; whom she mated with is not known yet' : `, that of her brood ${percent(brood)}`;
+  return `Her expected inbreeding is ${percent(inbreeding)}${hers}. Drones of mothers nobody recorded count as drawn from the background.`;
 }
 
 function percent(share: number): string {

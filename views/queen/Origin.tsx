@@ -17,7 +17,7 @@ export function Origin({ queen }: { readonly queen: Queen }) {
   const registry = useRegistry();
   const drones = droneSources(registry, queen);
   return (
-    <section class={queenStyles.section} aria-labelledby="origin">
+    <section class={`${queenStyles.section} ${queenStyles.origin}`} aria-labelledby="origin">
       <h2 id="origin">Where she comes from</h2>
       <Dams queen={queen} />
       <MadeIn queen={queen} />

@@ -20,7 +20,7 @@ export function QueenHeader({ queen }: { readonly queen: Queen }) {
   const { on } = useStore();
   const { byId, lines } = lineFacts(registry, on.value);
   const line = lines.find((each) => each.line === byId.get(queen.id)?.line);
-  const born = bornText(queen.born, on.value);
+  const born = bornText(queen, on.value);
   const winters = wintersCrossed(queen, on.value);
   return (
     <>

@@ -1,6 +1,6 @@
 import type { Queen } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
-import { drawnYears, type TimeScale, timeScale } from '../lines/time-scale.ts';
+import { drawnYears, monthTicks, type TimeScale, timeScale } from '../lines/time-scale.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { useWidth } from '../parts/use-width.ts';
 import queenStyles from './Queen.module.css';
@@ -19,13 +19,14 @@ export function Tenures({ queen }: { readonly queen: Queen }) {
   const { from, to } = axisDays(rows, on);
   const scale = timeScale(from, to, width / Math.max(0.05, drawnYears(from, to)));
   return (
-    <section class={queenStyles.section} aria-labelledby="tenures">
+    <section class={`${queenStyles.section} ${queenStyles.tenures}`} aria-labelledby="tenures">
       <h2 id="tenures">Where she has been</h2>
-      <div ref={box}>
+      <div ref={box} class={styles.box}>
+        {width > 0 && <Winters scale={scale} />}
         {width > 0 && (
-          <ol>
+          <ol class={styles.rows}>
             {rows.map((row) => (
-              <li key={`${row.colony} ${row.from}`} class={styles.row}>
+              <li key={`${row.colony} ${row.from ?? row.awaitedFrom}`} class={styles.row}>
                 <p>
                   <ColonyLabel colony={row.colony} /> <span class={styles.words}>{row.words}</span>
                 </p>
@@ -41,33 +42,30 @@ export function Tenures({ queen }: { readonly queen: Queen }) {
 }
 
 function Bar({ row, scale }: { readonly row: TenureRow; readonly scale: TimeScale }) {
-  const from = scale.x(row.from);
-  const to = row.to === undefined ? scale.width : scale.x(row.to);
+  const end = row.to === undefined ? scale.width : scale.x(row.to);
+  const from = row.from === undefined ? end : scale.x(row.from);
   const middle = BAR.at + BAR.thick / 2;
   return (
     <svg width={scale.width} height={BAR.height} aria-hidden="true">
-      <Winters scale={scale} height={BAR.height} />
-      {row.awaited ? (
-        <line class={styles.awaited} x1={from} x2={Math.max(from + 6, to)} y1={middle} y2={middle} />
-      ) : (
-        <rect class={styles.bar} x={from} y={BAR.at} width={Math.max(3, to - from)} height={BAR.thick} />
+      {row.awaitedFrom !== undefined && (
+        <line class={styles.awaited} x1={scale.x(row.awaitedFrom)} x2={from} y1={middle} y2={middle} />
+      )}
+      {row.from !== undefined && (
+        <rect class={styles.bar} x={from} y={BAR.at} width={Math.max(3, end - from)} height={BAR.thick} />
       )}
     </svg>
   );
 }
 
-function Winters({ scale, height }: { readonly scale: TimeScale; readonly height: number }) {
-  return scale.years.map(({ year, winter }) =>
-    winter ? (
-      <rect
-        key={year}
-        class={styles.winter}
-        x={winter.from}
-        y="0"
-        width={winter.to - winter.from}
-        height={height}
-      />
-    ) : null,
+/** The winters behind all rows. */
+function Winters({ scale }: { readonly scale: TimeScale }) {
+  return (
+    <svg class={styles.winters} width={scale.width} height="100%" aria-hidden="true">
+      {scale.years.map(
+        ({ year, winter }) =>
+          winter && <rect key={year} x={winter.from} y="0" width={winter.to - winter.from} height="100%" />,
+      )}
+    </svg>
   );
 }
 
@@ -76,15 +74,24 @@ const YEAR_ROOM = 34;
 function Years({ scale }: { readonly scale: TimeScale }) {
   return (
     <svg class={styles.years} width={scale.width} height="22" aria-hidden="true">
-      <Winters scale={scale} height={22} />
       {scale.years.map(({ year, from, to, winter }) => {
         const start = Math.max(0, from);
         const end = winter?.from ?? to;
+        const months = monthTicks(year, scale, 1);
         return (
           end - start >= YEAR_ROOM && (
-            <text key={year} x={(start + end) / 2} y="16">
-              {year}
-            </text>
+            <g key={year}>
+              {months.length === 0 && (
+                <text x={(start + end) / 2} y="16">
+                  {year}
+                </text>
+              )}
+              {months.map(({ name, x }, index) => (
+                <text key={name} x={x} y="16">
+                  {index === 0 || months.length < 3 ? `${name} ${year}` : name}
+                </text>
+              ))}
+            </g>
           )
         );
       })}

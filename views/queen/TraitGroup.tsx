@@ -44,7 +44,7 @@ export function TraitGroup({ trait, group, beside, width }: TraitGroupProps) {
         width={strip}
         height={height}
         role="img"
-        aria-label={`${TRAIT_TITLES[trait.trait]}, ${group.yard} ${group.season}: hers ${hers}, ${groupWords(group)}`}
+        aria-label={`${TRAIT_TITLES[trait.trait]}, ${group.yard} ${group.season}: hers ${hers}, ${groupWords(trait.trait, group)}`}
       >
         <line class={styles.line} x1="0" x2={strip} y1={line} y2={line} />
         {placed.toReversed().map((dot) => (
@@ -60,8 +60,22 @@ export function TraitGroup({ trait, group, beside, width }: TraitGroupProps) {
         ))}
       </svg>
       <p class={styles.says}>
-        <strong>{hers}</strong> <span>{groupWords(group)}</span>
+        <strong>{hers}</strong> <span>{groupWords(trait.trait, group)}</span>
       </p>
+    </div>
+  );
+}
+
+/** The ends of the scale under the groups of a trait: the worst and the best figure seen. */
+export function TraitEnds({ trait, width }: Pick<TraitGroupProps, 'trait' | 'width'>) {
+  const { worst, best } = betterScale(trait, 0, 1);
+  const alike = trait.groups.every((group) => group.alike === trait.groups[0]?.alike);
+  if (worst === best || !alike) return null;
+  const figure = (value: number) => traitFigure(trait.trait, value, trait.groups[0]?.alike);
+  return (
+    <div class={width < NARROW ? styles.narrowEnds : styles.ends}>
+      <span>{figure(worst)}</span>
+      <span>{figure(best)}</span>
     </div>
   );
 }

@@ -8,7 +8,7 @@ import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { useWidth } from '../parts/use-width.ts';
 import { besides, type HerTrait, herTraits, shared } from './her-traits.ts';
 import queenStyles from './Queen.module.css';
-import { TraitGroup } from './TraitGroup.tsx';
+import { TraitEnds, TraitGroup } from './TraitGroup.tsx';
 import styles from './Traits.module.css';
 
 /** What her colonies did, each record among those of the same yard and season; what does not count, and why. */
@@ -17,7 +17,7 @@ export function Traits({ queen }: { readonly queen: Queen }) {
   const { box, width } = useWidth();
   const traits = useMemo(() => herTraits(registry, queen.id), [registry, queen.id]);
   return (
-    <section class={queenStyles.section} aria-labelledby="traits">
+    <section class={`${queenStyles.section} ${queenStyles.traits}`} aria-labelledby="traits">
       <h2 id="traits">Her colonies beside their neighbours</h2>
       {traits.length === 0 ? (
         <p>
@@ -46,6 +46,7 @@ function TraitBlock({ trait, width }: { readonly trait: HerTrait; readonly width
       {trait.groups.map((group, index) => (
         <TraitGroup key={group.key} trait={trait} group={group} beside={aside[index] ?? ''} width={width} />
       ))}
+      <TraitEnds trait={trait} width={width} />
       {trait.aside.length > 0 && <SetAsideRecords trait={trait} />}
     </div>
   );

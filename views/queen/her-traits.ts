@@ -133,8 +133,15 @@ export function inLetters(count: number): string {
 }
 
 /** What stands on the picture of a group: her place, or that the group is too small to say. */
-export function groupWords({ small, queens, place, members }: ComparisonGroup): string {
-  if (small) return `${inLetters(queens)} queens: too few to tell bees from luck`;
+export function groupWords(trait: TraitId, { small, queens, place, members }: ComparisonGroup): string {
+  if (small) {
+    const colonies = new Set(members.map(({ colony }) => colony)).size;
+    return `${inLetters(colonies)} colonies: too few to tell the line from luck`;
+  }
+  if (trait === 'winter-survival') {
+    const alive = members.filter(({ value }) => value >= 1).length;
+    return `${alive} of ${members.length} came through`;
+  }
   const alike = new Set(members.map(({ value }) => value)).size === 1;
   if (alike) return `all ${inLetters(queens)} alike`;
   if (place === 1) return `best of ${queens}`;

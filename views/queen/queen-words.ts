@@ -1,19 +1,26 @@
 import { daysBetween, type PlainDay } from '../../src/journal/day.ts';
 import { damCertainty } from '../../src/registry/queries.ts';
-import type { DayWindow, Making, Queen } from '../../src/registry/state.ts';
+import type { Making, Queen } from '../../src/registry/state.ts';
 import { dayText, windowText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 
 /** A queen's state and origin in words. */
 
-/** "born in 2023", "emerged between 18 and 24 May 2023", "emerged about June 2023"; undefined when nothing is known. */
-export function bornText(born: DayWindow | undefined, on: PlainDay): string | undefined {
+/** A window is told to the day when it is no longer than this; a longer one as its year. */
+const TOLD_BY_DAY = 45;
+
+/**
+ * "emerged between 18 and 24 May 2023", "emerged in 2023"; of one who is only awaited "due to emerge between ...".
+ * Undefined when nothing is known.
+ */
+export function bornText({ born, state }: Pick<Queen, 'born' | 'state'>, on: PlainDay): string | undefined {
   if (!born) return undefined;
-  const days = daysBetween(born.first, born.last);
-  if (days <= 45) return `emerged ${windowText(born, on)}`;
+  const verb =
+    state.is === 'expected' ? 'due to emerge' : state.is === 'failed' ? 'was due to emerge' : 'emerged';
+  if (daysBetween(born.first, born.last) <= TOLD_BY_DAY) return `${verb} ${windowText(born, on)}`;
   const sameYear = born.first.slice(0, 4) === born.last.slice(0, 4);
-  if (sameYear) return `emerged in ${born.first.slice(0, 4)}`;
-  return `emerged between ${dayText(born.first)} and ${dayText(born.last)}`;
+  if (sameYear) return `${verb} in ${born.first.slice(0, 4)}`;
+  return `${verb} between ${dayText(born.first)} and ${dayText(born.last)}`;
 }
 
 /** What became of a queen who is no more: "superseded, 3 June 2024, deduced". Undefined while she is here. */

@@ -11,12 +11,13 @@ import type { Queen, Registry } from '../../src/registry/state.ts';
 import { dayText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 
-/** Where a queen has been, in order: awaited, then at the head of one colony after another. */
+/** Where a queen has been, in order: at the head of one colony after another, each with the time she was awaited. */
 export interface TenureRow {
   readonly colony: ColonyId;
-  readonly awaited: boolean;
-  /** Day numbers; `to` absent: still. */
-  readonly from: number;
+  /** Day numbers: from when she was awaited there, from when and until when she headed it; `to` absent: still. */
+  readonly awaitedFrom?: number;
+  /** Absent where she never came to head it. */
+  readonly from?: number;
   readonly to?: number;
   readonly words: string;
 }
@@ -24,14 +25,18 @@ export interface TenureRow {
 export function tenureRows(registry: Registry, queen: Queen): readonly TenureRow[] {
   const rows: TenureRow[] = queen.tenures.map(({ colony, from, to, ended, endDeduced }) => ({
     colony,
-    awaited: false,
-    from: dayNumber(firstDay(from)),
-    ...(to === undefined ? {} : { to: dayNumber(firstDay(to)) }),
+    from: number(from),
+    ...(to === undefined ? {} : { to: number(to) }),
     words: spanWords(from, to, ended && `${QUEEN_LOSSES[ended]}${endDeduced ? ', as deduced' : ''}`),
   }));
   const awaited = awaitedRow(registry, queen);
-  return awaited ? [awaited, ...rows] : rows;
+  const first = rows[0];
+  if (!awaited) return rows;
+  if (!first || first.colony !== awaited.colony) return [awaited, ...rows];
+  return [{ ...awaited, ...first, words: `${awaited.words}; ${first.words}` }, ...rows.slice(1)];
 }
+
+const number = (day: RoughDay) => dayNumber(firstDay(day));
 
 function spanWords(from: RoughDay, to: RoughDay | undefined, ended: string | undefined): string {
   if (to === undefined) return `since ${dayText(from)}`;
@@ -44,15 +49,16 @@ function awaitedRow(registry: Registry, queen: Queen): TenureRow | undefined {
   if (!making || making.how === 'brought-in') return undefined;
   const first = queen.tenures[0];
   const colony = first?.colony ?? queen.expectedIn ?? making.colony;
-  const until = first?.from ?? (queen.state.is === 'failed' ? queen.state.day : undefined);
   if (!colony || (first && firstDay(first.from) <= firstDay(making.day))) return undefined;
-  const failed = queen.state.is === 'failed' ? QUEEN_LOSSES[queen.state.cause] : undefined;
+  const failed = queen.state.is === 'failed' ? queen.state : undefined;
+  const end = first?.from ?? failed?.day;
   return {
     colony,
-    awaited: true,
-    from: dayNumber(firstDay(making.day)),
-    ...(until === undefined ? {} : { to: dayNumber(firstDay(until)) }),
-    words: `awaited ${spanWords(making.day, until, failed)}`,
+    awaitedFrom: number(making.day),
+    ...(end === undefined ? {} : { to: number(end) }),
+    words: failed
+      ? `awaited ${spanWords(making.day, failed.day, QUEEN_LOSSES[failed.cause])}`
+      : `awaited from ${dayText(making.day)}`,
   };
 }
 
@@ -62,7 +68,7 @@ export function axisDays(
   on: PlainDay,
 ): { readonly from: number; readonly to: PlainDay } {
   const today = dayNumber(on);
-  const from = Math.min(...rows.map((row) => row.from)) - 10;
+  const from = Math.min(...rows.map((row) => row.awaitedFrom ?? row.from ?? today)) - 10;
   const to = Math.max(...rows.map((row) => row.to ?? today));
   return { from, to: to + 40 >= today ? on : addDays(dayOfNumber(to), 40) };
 }

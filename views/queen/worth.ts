@@ -44,9 +44,16 @@ function speaksFor({ winters, line, traits, daughters }: WorthFacts): readonly s
   return found;
 }
 
+const NOT_LAYING: Readonly<Record<Exclude<Queen['state']['is'], 'laying'>, string>> = {
+  expected: 'She does not lay yet.',
+  failed: 'She came to nothing.',
+  gone: 'She is gone: what she was worth is in her daughters.',
+  unknown: 'Where she is now is not known.',
+};
+
 function holdsBack({ queen, winters, traits, broodInbreeding, daughters }: WorthFacts): readonly string[] {
   const found: string[] = [];
-  if (queen.state.is !== 'laying') found.push('She is not a laying queen of yours today.');
+  if (queen.state.is !== 'laying') found.push(NOT_LAYING[queen.state.is]);
   if (winters.length === 0 && queen.tenures.length > 0) {
     found.push('She has crossed no winter: nothing says yet that she is a survivor.');
   }
