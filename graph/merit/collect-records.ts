@@ -6,7 +6,7 @@
  *   season traits: one record a queen's colony and season;  pair traits: first against last far enough apart
  *
  * Source: the protocols named in each trait; a record belongs to the queen whose workers made it, about 40 days after
- * she began to lay: Buchler et al. 2013, J. Apic. Res. 52(1), section 3.1.4 (read).
+ * she began to lay: Büchler et al. 2013, J. Apic. Res. 52(1), section 3.1.4 (read).
  * Cost: O(observations log observations). Unknowns: no queen, yard or day where one is needed sets aside.
  */
 import type { TraitObservation } from './observations.ts';

@@ -13,6 +13,7 @@ import { type CollectedRecords, collectRecords, inOrder, type SetAside } from '.
 import { type IndexTrait, type IndexValue, type TraitWeights, weightedIndex } from './index-of-traits.ts';
 import type { TraitObservation } from './observations.ts';
 import type { ColonyVariances } from './solve/colony-model.ts';
+import { type Combination, errorCovariance } from './solve/error-covariance.ts';
 import {
   DENSE_NUMBERS,
   DENSE_UNITS,
@@ -37,10 +38,18 @@ export interface EvaluationInput {
   readonly weights: TraitWeights;
   /** Line of a queen, for the line scores; `undefined` where unknown. */
   readonly lineOf?: (queen: string) => string | undefined;
+  /**
+   * Queens to be told apart, by id: how far their errors go together is worked out as well. Left out beyond
+   * `MOST_TOLD_APART`.
+   */
+  readonly candidates?: readonly string[];
   /** Variances to use instead of the published ones (from `estimateVariances`, or the keeper's own). */
   readonly variances?: Partial<Record<TraitId, ColonyVariances>>;
   readonly traits?: readonly Trait[];
 }
+
+/** Candidates up to which errors are compared pair by pair: more are no longer looked at one by one. */
+export const MOST_TOLD_APART = 80;
 
 export interface EvaluationOptions {
   readonly tolerance?: number;
@@ -77,6 +86,8 @@ export interface TraitEvaluation extends CollectedRecords {
   readonly workerEffect?: Float64Array;
   readonly queenEffect?: Float64Array;
   readonly reliability?: Float64Array;
+  /** Prediction error covariance of the breeding values of the candidates, row by row, in the squared unit. */
+  readonly errorCovariance?: Float64Array;
   /** Estimated mean of each comparison group, by name. */
   readonly groupMeans?: ReadonlyMap<string, number>;
 }
@@ -99,6 +110,7 @@ export function evaluate(input: EvaluationInput, options: EvaluationOptions = {}
   const traits = input.traits ?? TRAITS;
   const queens = input.queens.filter((id) => pedigree.queenIndex.has(id));
   const asked = Int32Array.from(queens, (id) => pedigree.queenIndex.get(id)!);
+  const apart = toldApart(pedigree, input.candidates ?? []);
   const refuses = refusal(pedigree);
   const observations = inOrder(input.observations);
   const collected = traits.map((trait) => collectRecords(trait, observations, { refuses }));
@@ -108,12 +120,19 @@ export function evaluate(input: EvaluationInput, options: EvaluationOptions = {}
     if (options.shouldStop?.()) return { is: 'stopped' };
     const part = (fraction: number) => options.onProgress?.((at + fraction) / traits.length);
     const given = input.variances?.[trait.id];
-    const result = evaluateTrait(pedigree, trait, collected[at]!, given, asked, {
-      ...(columns ? { columns } : {}),
-      ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
-      ...(options.shouldStop ? { shouldStop: options.shouldStop } : {}),
-      onProgress: part,
-    });
+    const result = evaluateTrait(
+      pedigree,
+      trait,
+      collected[at]!,
+      given,
+      { asked, apart },
+      {
+        ...(columns ? { columns } : {}),
+        ...(options.tolerance === undefined ? {} : { tolerance: options.tolerance }),
+        ...(options.shouldStop ? { shouldStop: options.shouldStop } : {}),
+        onProgress: part,
+      },
+    );
     if (result === 'stopped') return { is: 'stopped' };
     evaluated.push(result);
     part(1);
@@ -149,7 +168,8 @@ function indexOf(
   return weightedIndex(traits, weights, diagonal);
 }
 
-function refusal(pedigree: Pedigree): (queen: string) => Reason | undefined {
+/** Why a queen's records cannot be used: no place in the pedigree, or no mating. */
+export function refusal(pedigree: Pedigree): (queen: string) => Reason | undefined {
   return (queen) => {
     const q = pedigree.queenIndex.get(queen);
     if (q === undefined) {
@@ -168,6 +188,12 @@ function sharedColumns(pedigree: Pedigree, collected: readonly CollectedRecords[
   return unitColumns(pedigree, Int32Array.from(recorded, (id) => pedigree.queenIndex.get(id)!).sort());
 }
 
+function toldApart(pedigree: Pedigree, candidates: readonly string[]): readonly Combination[] {
+  const known = candidates.flatMap((id) => pedigree.queenIndex.get(id) ?? []);
+  if (known.length > MOST_TOLD_APART) return [];
+  return known.map((q) => ({ nodes: [pedigree.queenNode[q]!], weights: [1] }));
+}
+
 function variancesOf(trait: Trait, { records }: CollectedRecords, given: ColonyVariances | undefined) {
   if (given) return { variances: given, variancesFrom: 'own' as const };
   const { phenotypic, from } = phenotypicVariance(records, trait.variances.phenotypic);
@@ -180,7 +206,7 @@ function evaluateTrait(
   trait: Trait,
   collected: CollectedRecords,
   given: ColonyVariances | undefined,
-  asked: Int32Array,
+  { asked, apart }: { readonly asked: Int32Array; readonly apart: readonly Combination[] },
   options: MeritOptions,
 ): TraitEvaluation | 'stopped' {
   const { variances, variancesFrom } = variancesOf(trait, collected, given);
@@ -202,6 +228,7 @@ function evaluateTrait(
   if (solved.is !== 'solved') return { ...base, warnings: [...warnings, 'not-converged'] };
   const known = reliabilities(pedigree, records, variances, asked, { ...way, onProgress: half(0.5) });
   if (known.is === 'not-converged' && known.stopped) return 'stopped';
+  const errors = errorCovariance(pedigree, records, variances, apart, way);
   return {
     ...base,
     warnings: known.is === 'solved' ? warnings : [...warnings, 'not-converged'],
@@ -210,6 +237,7 @@ function evaluateTrait(
     queenEffect: pick(solved.queen, asked),
     groupMeans: new Map(groupNames.map((name, g) => [name, solved.groups[g]!])),
     ...(known.is === 'solved' ? { reliability: known.reliability } : {}),
+    ...(apart.length > 0 && errors.is === 'solved' ? { errorCovariance: errors.covariance } : {}),
   };
 }
 

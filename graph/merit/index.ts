@@ -3,11 +3,23 @@ export * from './counts/comparison.ts';
 export * from './counts/growth.ts';
 export * from './counts/infestation.ts';
 export * from './counts/intervals.ts';
+export * from './estimate/estimate-traits.ts';
 export * from './estimate/reml.ts';
-export * from './evaluate.ts';
+export {
+  allSetAside,
+  type Evaluation,
+  type EvaluationInput,
+  type EvaluationOptions,
+  evaluate,
+  reweigh,
+  type TraitEvaluation,
+  type TraitWarning,
+} from './evaluate.ts';
+export * from './index-errors.ts';
 export * from './index-of-traits.ts';
 export * from './observations.ts';
 export type { ColonyRecords, ColonyVariances } from './solve/colony-model.ts';
+export { type Combination, errorCovariance, priorCovariance } from './solve/error-covariance.ts';
 export { type MeritOptions, type MeritResult, solveMerit } from './solve/merit.ts';
 export * from './solve/pack-records.ts';
 export type { MeritProblem, MeritProblemCode } from './solve/problems.ts';

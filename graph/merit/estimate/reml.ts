@@ -29,8 +29,8 @@ export type Component = (typeof COMPONENTS)[number];
 
 /** Least records and recorded queens for each kind of estimate; more queens than the last are not for dense algebra. */
 export const ESTIMATE_LIMITS = {
-  ratio: { records: 60, queens: 30 },
-  all: { records: 300, queens: 150 },
+  ratio: { records: 150, queens: 60 },
+  all: { records: 400, queens: 150 },
 } as const;
 export const MOST_QUEENS = 1500;
 

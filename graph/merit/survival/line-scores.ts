@@ -9,7 +9,7 @@
  * The expected share is taken as known; with few neighbours the interval is therefore somewhat too narrow.
  *
  * Sources: beta-binomial shrinkage: Gelman et al., Bayesian Data Analysis, chapter 5 (from memory); comparison inside
- * yard and winter: Buchler et al. 2013, J. Apic. Res. 52(1) (read). The two neighbours' worth and the verdicts'
+ * yard and winter: Büchler et al. 2013, J. Apic. Res. 52(1) (read). The two neighbours' worth and the verdicts'
  * limits are project assumptions.
  * Cost: O(records + lines * groups). Unknowns: colonies of unknown line count as neighbours only; colony-winters without
  * neighbours are told but not compared.

@@ -8,7 +8,7 @@ export const calm: SeasonTrait = {
   unit: 'points, 1 to 4',
   better: 'higher',
   method: 'Mean of the calmness scores of one season; each further evaluation makes the record weigh more.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.2 (read)',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.2 (read)',
   protocolEvaluations: PROTOCOL_EVALUATIONS,
   needsDay: false,
   score: (observation) => (observation.kind === 'inspection' ? observation.calm : undefined),

@@ -7,7 +7,7 @@ export const honey: SeasonTrait = {
   unit: 'kg a season',
   better: 'higher',
   method: 'Sum of the harvests of one season; compared inside one yard and season.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.1 (from memory)',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.1 (from memory)',
   protocolEvaluations: 1,
   needsDay: false,
   score: (observation) => (observation.kind === 'harvest' ? observation.kilograms : undefined),

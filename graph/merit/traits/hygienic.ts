@@ -13,7 +13,7 @@ export const hygienic: EachTrait = {
     'Log of cells cleared over cells not cleared, half a cell added to each; compared inside one yard and season, one ' +
     'method and equal hours.',
   protocol:
-    'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4.3 (read): compare only within equal hours',
+    'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4.3 (read): compare only within equal hours',
   needsDay: false,
   alike: (observation) =>
     observation.kind === 'hygienic-test' ? `${observation.method} ${observation.hours} h` : '',

@@ -26,7 +26,7 @@ export const miteGrowth: PairTrait = {
     'Logarithm of the last over the first count of a season, a month; both by one method, four weeks to a season apart ' +
     'and without a treatment between them.',
   protocol:
-    'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4 (read): infestation growth; log form from memory',
+    'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4 (read): infestation growth; log form from memory',
   needsDay: true,
   alike: (observation) => (isCount(observation) ? observation.sample.method : ''),
   usable: (observation) => isCount(observation) && (spoiltByTreatment(observation) ?? true),

@@ -13,7 +13,7 @@ export const miteLevel: EachTrait = {
   method:
     'Logarithm of mites per bee (wash, sugar shake) or per day (natural drop), half a mite added; compared inside one ' +
     'yard, season and method. Counts under a treatment or within 42 days of its end (our assumption) are set aside.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4 (read); the logarithm is ours',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.4 (read); the logarithm is ours',
   needsDay: true,
   alike: (observation) => (observation.kind === 'mite-count' ? observation.sample.method : ''),
   figure: (observation) => {

@@ -21,7 +21,7 @@ export const springBuildUp: PairTrait = {
     'From the first frames of bees of the year (end of winter or first inspection) to the last at three to ten weeks ' +
     'later: logarithm of their ratio a week.',
   protocol:
-    'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read): spring development; the rate is ours',
+    'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read): spring development; the rate is ours',
   needsDay: true,
   usable: (observation) => (frames(observation) ?? 0) > 0,
   daysApart: [21, 70],

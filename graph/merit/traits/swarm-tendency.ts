@@ -8,7 +8,7 @@ export const swarmTendency: SeasonTrait = {
   unit: 'points, 1 (swarmed) to 4 (no cells)',
   better: 'higher',
   method: 'Lowest swarming score of the season; cells of a supersedure are not counted.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.3 (read)',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.3 (read)',
   protocolEvaluations: PROTOCOL_EVALUATIONS,
   needsDay: false,
   score: (observation) => (observation.kind === 'inspection' ? observation.swarmTendency : undefined),

@@ -14,7 +14,7 @@ export const winterStrength: EachTrait = {
   method:
     'Frames of bees at the end of winter over frames before it, as a logarithm, of colonies alive in spring; dead ones ' +
     'count in winter survival.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read): overwintering index',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read): overwintering index',
   needsDay: false,
   figure: (observation) => {
     if (observation.kind !== 'winter' || !observation.alive) return undefined;

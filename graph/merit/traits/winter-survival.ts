@@ -12,7 +12,7 @@ export const winterSurvival: EachTrait = {
   method:
     'Alive in spring 1, dead 0, for the queen whose bees went into the winter; compared inside one yard and winter. ' +
     'Losses to animals, weather, sale or gift are set aside.',
-  protocol: 'Buchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read)',
+  protocol: 'Büchler et al. 2013, J. Apic. Res. 52(1), section 3.3.7 (read)',
   needsDay: false,
   figure: (observation) => {
     if (observation.kind !== 'winter') return undefined;

@@ -20,7 +20,7 @@ const valuesOf = (id: TraitId, ...observations: TraitObservation[]) =>
 const codesOf = (id: TraitId, ...observations: TraitObservation[]) =>
   collect(id, ...observations).setAside.map(({ code }) => code);
 
-describe('temper and swarming by the published protocol (Buchler et al. 2013, sections 3.3.2 and 3.3.3)', () => {
+describe('temper and swarming by the published protocol (Büchler et al. 2013, sections 3.3.2 and 3.3.3)', () => {
   const scored = (queen: string, scores: readonly number[]) =>
     scores.map((score, k) =>
       inspection(queen, { gentle: score, swarmTendency: score }, { day: FIRST_OF_MAY + 14 * k }),

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { estimateTraits } from '../../../../graph/merit/estimate/estimate-traits.ts';
 import type { Evaluation } from '../../../../graph/merit/evaluate.ts';
 import { allSetAside, evaluate, reweigh } from '../../../../graph/merit/evaluate.ts';
 import { weightedIndex } from '../../../../graph/merit/index-of-traits.ts';
 import type { TraitObservation } from '../../../../graph/merit/observations.ts';
 import { solveMerit } from '../../../../graph/merit/solve/merit.ts';
 import { packRecords } from '../../../../graph/merit/solve/pack-records.ts';
+import { TRAITS } from '../../../../graph/merit/traits/all-traits.ts';
 import { randomGenerator } from '../../../../graph/numerics/random.ts';
 import { smallPedigree } from '../../../helpers/small-pedigrees.ts';
 import {
@@ -153,6 +155,21 @@ describe('the evaluation of a yard', () => {
       evaluate({ pedigree, observations, queens: ids, weights, variances: { honey: own } }),
     ).traits.at(-1)!;
     expect([honey.variances, honey.variancesFrom]).toEqual([own, 'own']);
+  });
+});
+
+describe('variances of all traits from the yard itself', () => {
+  it('are estimated where the records suffice and refused with a sentence where not, and serve the evaluation', () => {
+    const { byTrait, variances } = estimateTraits(pedigree, observations, {
+      traits: TRAITS.filter(({ id }) => id === 'mite-level'),
+    });
+    const estimate = byTrait.get('mite-level')!;
+    if (estimate.is !== 'estimated') throw new Error(estimate.sentence);
+    expect(estimate.estimated).toBe('ratio');
+    const again = done(evaluate({ pedigree, observations, queens: ids, weights, variances }));
+    expect(again.traits.find(({ trait }) => trait === 'mite-level')!.variancesFrom).toBe('own');
+    const few = estimateTraits(pedigree, observations.slice(0, 90)).byTrait.get('honey')!;
+    expect(few).toMatchObject({ is: 'refused', sentence: expect.stringMatching(/published ones stay/) });
   });
 });
 
