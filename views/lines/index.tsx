@@ -2,6 +2,7 @@ import { go, routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { Breadth } from './Breadth.tsx';
 import { Chosen } from './Chosen.tsx';
 import { Controls } from './Controls.tsx';
 import { Drawing } from './Drawing.tsx';
@@ -36,6 +37,7 @@ export function Lines(_props: { readonly id?: string }) {
               filter.value = { ...filter.value, line };
             }}
           />
+          <Breadth />
           <ChosenPanel facts={facts} choice={choice} />
         </div>
         <div class={styles.drawing}>

@@ -4,6 +4,7 @@ import type { Trait, TraitId } from '../../graph/merit/traits/trait.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
 import { traitObservations } from '../../src/registry/observations.ts';
 import type { Registry } from '../../src/registry/state.ts';
+import { ordinal } from './merit-figures.ts';
 
 /** What a queen's colonies did, each beside its neighbours of the same yard and season. */
 
@@ -146,10 +147,4 @@ export function groupWords(trait: TraitId, { small, queens, place, members }: Co
   if (alike) return `all ${inLetters(queens)} alike`;
   if (place === 1) return `best of ${queens}`;
   return place === queens ? `last of ${queens}` : `${ordinal(place)} of ${queens}`;
-}
-
-function ordinal(place: number): string {
-  const tens = place % 100;
-  const ending = tens >= 11 && tens <= 13 ? 'th' : (['th', 'st', 'nd', 'rd'][place % 10] ?? 'th');
-  return `${place}${ending}`;
 }
