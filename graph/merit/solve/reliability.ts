@@ -4,7 +4,7 @@
  *   reliability = 1 - PEV / (A[q][q] (w + q + 2 wq))
  *   by sweeps: with c = (1, 1) at her node and r = (D^(1/2) T' C'c, 0),   PEV = r' K^-1 r: one extra solve
  *   directly:  Var - PEV = k'P k with k the covariances of her value with the recorded colonies
- * The error of r' K^-1 r is of second order in the residual of the solve, so a residual of 1e-6 gives more digits
+ * The error of r' K^-1 r is of second order in the residual of the solve, so a residual of 1e-7 gives more digits
  * than are ever shown. Exact: no approximation by counting daughters.
  *
  * Source: Henderson 1984, Applications of Linear Models in Animal Breeding (from memory); `operator.ts` for K.
@@ -18,7 +18,7 @@ import { isDense, type MeritOptions, makeDense } from './merit.ts';
 import { type MeritProblem, meritProblems } from './problems.ts';
 import { explainedAtNode, makeSolver, type NotConverged } from './solve-model.ts';
 
-const RELIABILITY_TOLERANCE = 1e-6;
+const RELIABILITY_TOLERANCE = 1e-7;
 
 export type ReliabilityResult =
   | {
