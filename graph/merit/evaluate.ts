@@ -194,7 +194,8 @@ function toldApart(pedigree: Pedigree, candidates: readonly string[]): readonly 
   return known.map((q) => ({ nodes: [pedigree.queenNode[q]!], weights: [1] }));
 }
 
-function variancesOf(trait: Trait, { records }: CollectedRecords, given: ColonyVariances | undefined) {
+/** The variances that a trait is evaluated with, and where they come from. */
+export function variancesOf(trait: Trait, { records }: CollectedRecords, given: ColonyVariances | undefined) {
   if (given) return { variances: given, variancesFrom: 'own' as const };
   const { phenotypic, from } = phenotypicVariance(records, trait.variances.phenotypic);
   const variancesFrom = from === 'records' ? ('published-scaled' as const) : ('published' as const);

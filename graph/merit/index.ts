@@ -3,6 +3,7 @@ export * from './counts/comparison.ts';
 export * from './counts/growth.ts';
 export * from './counts/infestation.ts';
 export * from './counts/intervals.ts';
+export { errorOfIndex, type KnownMerit } from './error-of-index.ts';
 export * from './estimate/estimate-traits.ts';
 export * from './estimate/reml.ts';
 export {
@@ -26,6 +27,7 @@ export type { MeritProblem, MeritProblemCode } from './solve/problems.ts';
 export { type ReliabilityResult, reliabilities } from './solve/reliability.ts';
 export * from './survival/kaplan-meier.ts';
 export * from './survival/line-scores.ts';
+export * from './survival/line-survival.ts';
 export * from './survival/log-rank.ts';
 export * from './survival/shrinkage.ts';
 export { WEARING_OFF_DAYS } from './traits/after-treatment.ts';

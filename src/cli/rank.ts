@@ -38,7 +38,7 @@ export const rankCommand: Command = {
     const read = readRegistryFile(world, given);
     if (!read.ok) return read;
     const { registry, on } = read.value;
-    const work = evaluationWork(registry, on, DEFAULT_SETTINGS.sexAlleles);
+    const work = evaluationWork(registry, on, { sexAlleles: DEFAULT_SETTINGS.sexAlleles });
     const answer = evaluateWork(work);
     if (!answer) throw new Error('An evaluation that nobody stops comes to its end.');
     const { evaluation, diagonal, inbreeding, candidates } = answer;

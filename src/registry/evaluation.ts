@@ -1,4 +1,5 @@
 import type { MatingInput, PedigreeInput } from '../../graph/kinship/pedigree-input.ts';
+import type { EvaluationInput } from '../../graph/merit/evaluate.ts';
 import type { TraitObservation } from '../../graph/merit/observations.ts';
 import { type PlainDay, yearOf } from '../journal/day.ts';
 import type { QueenId, YardId } from '../journal/ids.ts';
@@ -23,9 +24,19 @@ export interface EvaluationWork {
   readonly lines: ReadonlyMap<QueenId, QueenId>;
   /** The drones of the season at each yard in use. */
   readonly yards: readonly YardDrones[];
+  /** Effective mates of a daughter to come. */
   readonly effectiveMates: number;
   /** Assumed number of equally frequent sex alleles in every background. */
   readonly sexAlleles: number;
+  /** Variances that the keeper took from their own records, instead of the published ones. */
+  readonly variances: NonNullable<EvaluationInput['variances']>;
+}
+
+/** What the records do not tell and the keeper may say. */
+export interface Assumptions {
+  readonly sexAlleles: number;
+  readonly effectiveMates?: number;
+  readonly variances?: EvaluationWork['variances'];
 }
 
 export interface YardDrones {
@@ -37,7 +48,11 @@ export interface YardDrones {
 /** Above this many queens, reliabilities are worked out for the living and their dams only. */
 const ALL_QUEENS = 600;
 
-export function evaluationWork(registry: Registry, on: PlainDay, sexAlleles: number): EvaluationWork {
+export function evaluationWork(
+  registry: Registry,
+  on: PlainDay,
+  { sexAlleles, effectiveMates = EFFECTIVE_MATES, variances = {} }: Assumptions,
+): EvaluationWork {
   const candidates = layingQueens(registry, on).map(({ id }) => id);
   const living = new Set(candidates);
   for (const id of candidates) {
@@ -51,8 +66,9 @@ export function evaluationWork(registry: Registry, on: PlainDay, sexAlleles: num
     candidates,
     lines: founders(registry),
     yards: yardsInUse(registry, on).map((yard) => yardDrones(registry, yard, yearOf(on))),
-    effectiveMates: EFFECTIVE_MATES,
+    effectiveMates,
     sexAlleles,
+    variances,
   };
 }
 

@@ -1,17 +1,20 @@
-import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { PlainDay } from '../journal/day.ts';
 import type { Problem } from '../journal/problems.ts';
-import { type EvaluationWork, evaluationWork } from '../registry/evaluation.ts';
+import { type Assumptions, type EvaluationWork, evaluationWork } from '../registry/evaluation.ts';
 import { project } from '../registry/project.ts';
 import type { Registry } from '../registry/state.ts';
 import type { EvaluationAnswer } from '../workers/evaluate.ts';
 import type { Compute } from '../workers/messages.ts';
 import type { Core } from './core.ts';
+import type { Settings } from './settings.ts';
 
 /** An evaluation with what it was worked out from. */
 export interface Evaluated {
   readonly registry: Registry;
   readonly on: PlainDay;
+  /** What the keeper assumed, as text: equal for equal assumptions. */
+  readonly assumed: string;
   readonly work: EvaluationWork;
   readonly answer: EvaluationAnswer;
 }
@@ -37,37 +40,36 @@ export function createEvaluator(core: Core, compute: () => Compute): Evaluator {
   const state = signal<EvaluationState>({ is: 'not-asked' });
   let watchers = 0;
   let stop: (() => void) | undefined;
+  const assumed = computed(() => JSON.stringify(assumptionsOf(core.settings.value)));
   const start = () =>
     effect(() => {
       const on = core.on.value;
       const whole = core.registry.value;
-      const sexAlleles = core.settings.value.sexAlleles;
       const known = lastOf(state.peek());
-      if (
-        known &&
-        known.registry.revision === whole.revision &&
-        known.on === on &&
-        known.work.sexAlleles === sexAlleles
-      ) {
+      const { value: key } = assumed;
+      if (known && known.registry.revision === whole.revision && known.on === on && known.assumed === key) {
+        // Work that was under way for another day or assumption has just been ended.
+        if (state.peek().is !== 'ready') state.value = { is: 'ready', evaluated: known };
         return undefined;
       }
       const abort = new AbortController();
-      void run(registryAt(core, whole, on), on, sexAlleles, abort.signal);
+      void run(registryAt(core, whole, on), on, key, abort.signal);
       return () => abort.abort(new Error('The records changed.'));
     });
-  const run = async (registry: Registry, on: PlainDay, sexAlleles: number, ended: AbortSignal) => {
+  const run = async (registry: Registry, on: PlainDay, key: string, ended: AbortSignal) => {
     const before = lastOf(state.peek());
     const kept = before ? { before } : {};
     state.value = { is: 'running', fraction: 0, ...kept };
     try {
-      const work = evaluationWork(registry, on, sexAlleles);
+      const work = evaluationWork(registry, on, JSON.parse(key) as Assumptions);
       const answer = await compute().run('evaluate', work, {
         signal: ended,
         onProgress: (fraction) => {
           if (!ended.aborted) state.value = { is: 'running', fraction, ...kept };
         },
       });
-      if (!ended.aborted) state.value = { is: 'ready', evaluated: { registry, on, work, answer } };
+      if (ended.aborted) return;
+      state.value = { is: 'ready', evaluated: { registry, on, assumed: key, work, answer } };
     } catch (error) {
       if (!ended.aborted) state.value = { is: 'failed', problem: failed(error), ...kept };
     }
@@ -84,6 +86,14 @@ export function createEvaluator(core: Core, compute: () => Compute): Evaluator {
         stop = undefined;
       };
     },
+  };
+}
+
+function assumptionsOf({ sexAlleles, effectiveMates, ownVariances }: Settings): Assumptions {
+  return {
+    sexAlleles,
+    variances: ownVariances,
+    ...(effectiveMates === undefined ? {} : { effectiveMates }),
   };
 }
 

@@ -48,6 +48,8 @@ export function evaluateWork(work: EvaluationWork, hooks: EvaluateHooks = {}): E
       pedigree,
       observations: work.observations,
       queens: work.queens,
+      candidates: work.candidates,
+      variances: work.variances,
       weights: {},
       lineOf: (queen) => work.lines.get(queen as never),
     },

@@ -7,7 +7,7 @@ import type {
   WhatIfMating,
 } from '../../graph/choice/index.ts';
 import type { PedigreeInput } from '../../graph/kinship/pedigree-input.ts';
-import type { TraitId, TraitObservation, VarianceEstimate } from '../../graph/merit/index.ts';
+import type { KnownMerit, TraitId, TraitObservation, VarianceEstimate } from '../../graph/merit/index.ts';
 import type { EvaluationWork } from '../registry/evaluation.ts';
 import type { EvaluationAnswer } from './evaluate.ts';
 
@@ -32,7 +32,12 @@ export interface MatingWork {
   readonly effectiveMates: number;
   readonly sexAlleles: number;
   /** Index of each evaluated queen in her own spread, with its variance in the base population. */
-  readonly merit?: { readonly valueOf: ReadonlyMap<string, number>; readonly variance: number };
+  readonly merit?: {
+    readonly valueOf: ReadonlyMap<string, number>;
+    readonly variance: number;
+    /** What the values rest on; with it the standard error of the outlook is told as well. */
+    readonly known?: Omit<KnownMerit, 'pedigree'>;
+  };
 }
 
 export interface VariancesWork {

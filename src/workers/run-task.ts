@@ -1,12 +1,5 @@
 import { lookAhead, nodeValues, tradeOffCurve, whatIfMating } from '../../graph/choice/index.ts';
-import {
-  collectRecords,
-  defaultVariances,
-  estimateVariances,
-  packRecords,
-  phenotypicVariance,
-  TRAITS,
-} from '../../graph/merit/index.ts';
+import { errorOfIndex, estimateTraits } from '../../graph/merit/index.ts';
 import { allelesOf, compiled, type EvaluateHooks, evaluateWork } from './evaluate.ts';
 import type { MatingWork, TaskKind, Tasks, TraitVariances, VariancesWork } from './messages.ts';
 
@@ -47,29 +40,25 @@ function outlook({ pedigree: input, of, at, movedIn, effectiveMates, sexAlleles,
     alleles: allelesOf(input, sexAlleles),
     ...(movedIn ? { movedIn } : {}),
     ...(merit && values
-      ? { merit: { valueOf: (node: number) => values[node], variance: merit.variance } }
+      ? {
+          merit: {
+            valueOf: (node: number) => values[node],
+            variance: merit.variance,
+            ...(merit.known ? { errorVariance: errorOfIndex({ pedigree, ...merit.known }) } : {}),
+          },
+        }
       : {}),
   });
 }
 
 function estimates(
-  { pedigree: input, observations }: VariancesWork,
-  hooks: EvaluateHooks,
+  { pedigree, observations }: VariancesWork,
+  { onProgress, shouldStop }: EvaluateHooks,
 ): readonly TraitVariances[] | undefined {
-  const pedigree = compiled(input);
-  const refuses = (queen: string) =>
-    pedigree.queenIndex.has(queen)
-      ? undefined
-      : { setAside: 'not-in-pedigree' as const, sentence: 'The queen has no place in the pedigree yet.' };
-  const answers: TraitVariances[] = [];
-  for (const [index, trait] of TRAITS.entries()) {
-    if (hooks.shouldStop?.()) return undefined;
-    const collected = collectRecords(trait, observations, { refuses });
-    const { phenotypic } = phenotypicVariance(collected.records, trait.variances.phenotypic);
-    const start = defaultVariances(trait.variances, phenotypic);
-    const estimate = estimateVariances(pedigree, packRecords(pedigree, collected.records).records, start);
-    answers.push({ trait: trait.id, estimate });
-    hooks.onProgress?.((index + 1) / TRAITS.length);
-  }
-  return answers;
+  const { byTrait } = estimateTraits(compiled(pedigree), observations, {
+    ...(onProgress ? { onProgress } : {}),
+    ...(shouldStop ? { shouldStop } : {}),
+  });
+  if (shouldStop?.()) return undefined;
+  return [...byTrait].map(([trait, estimate]) => ({ trait, estimate }));
 }
