@@ -8,8 +8,8 @@ import { type Scribe, writeEntries } from '../../src/journal/write.ts';
 import { openStore, type Store, type StoreOptions } from '../../src/store/index.ts';
 
 /** A maker of UUIDv7s that count up from a start, so that tests are the same on each run. */
-export function countingIds(series = 1): () => string {
-  let count = 0;
+export function countingIds(series = 1, start = 0): () => string {
+  let count = start;
   return () => {
     count += 1;
     const time = (0x0190_0000_0000 + count).toString(16).padStart(12, '0');

@@ -23,6 +23,8 @@ export interface PlannedBox {
 export interface Boxes {
   readonly all: readonly PlannedBox[];
   readonly ofRow: ReadonlyMap<number, PlannedBox>;
+  /** The boxes that each queen is put into, in order. */
+  readonly ofQueen: ReadonlyMap<PlannedQueen, readonly PlannedBox[]>;
 }
 
 /** Finds the colony of each row by its label, and tells those apart that bore one label one after the other. */
@@ -57,7 +59,14 @@ export function castBoxes(
       ended = endOf(row, today) ?? ended;
     }
   }
-  return { all, ofRow };
+  return { all, ofRow, ofQueen: boxesByQueen(all) };
+}
+
+function boxesByQueen(boxes: readonly PlannedBox[]): ReadonlyMap<PlannedQueen, readonly PlannedBox[]> {
+  const pairs = boxes.flatMap((box) => box.heads.map((queen) => ({ queen, box })));
+  return new Map(
+    [...groupBy(pairs, ({ queen }) => queen)].map(([queen, list]) => [queen, list.map(({ box }) => box)]),
+  );
 }
 
 /** One label at two yards is two boxes. */

@@ -27,6 +27,8 @@ export interface PlannedDam {
 export interface Cast {
   readonly queens: PlannedQueen[];
   readonly ofRow: Map<number, PlannedQueen>;
+  /** Queens by the key of their name. */
+  readonly byName: Map<string, PlannedQueen[]>;
 }
 
 /** What resolving names needs from the outside. */
@@ -50,7 +52,7 @@ export function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K
 
 /** Tells the queens of the rows apart: by name, and by year where a name comes twice. */
 export function castQueens(rows: readonly ReadRow[], context: CastContext): Cast {
-  const cast: Cast = { queens: [], ofRow: new Map() };
+  const cast: Cast = { queens: [], ofRow: new Map(), byName: new Map() };
   const byName = groupBy(
     rows.filter((row) => row.queen !== undefined),
     (row) => nameKey(row.queen?.name ?? ''),
@@ -84,7 +86,7 @@ function castName(cast: Cast, group: readonly ReadRow[], context: CastContext): 
 /** Rows of one name and year: one queen, unless they stand in several boxes and nothing dates a move. */
 function castSame(
   cast: Cast,
-  rows: readonly ReadRow[],
+  rows: ReadRow[],
   year: number | undefined,
   context: CastContext,
 ): readonly PlannedQueen[] {
@@ -95,6 +97,8 @@ function castSame(
   const split =
     boxes.size > 1 && rows.every((row) => row.date === undefined) && asksSplit(rows, boxes.size, context);
   const groups = split ? [...boxes.values()] : [rows];
+  // A row without a box cannot tell which of them it means; it goes to the first.
+  if (split) groups[0]?.push(...rows.filter((row) => row.colony === undefined));
   return groups.map((group) => {
     const queen = addQueen(cast, first.queen, year, context, split ? undefined : first);
     for (const row of group) assign(cast, queen, row);
@@ -150,8 +154,9 @@ export function addQueen(
   year: number | undefined,
   context: CastContext,
   row: ReadRow | undefined,
+  unnamed?: Queen,
 ): PlannedQueen {
-  const known = named && row ? knownQueen(named, year, row, cast, context) : undefined;
+  const known = named && row ? knownQueen(named, year, row, cast, context) : unnamed;
   const queen: PlannedQueen = {
     id: known?.id ?? (context.newId() as QueenId),
     ...(known ? { known } : {}),
@@ -160,22 +165,41 @@ export function addQueen(
     rows: [],
     dams: [],
   };
-  cast.queens.push(queen);
+  join(cast, queen);
   return queen;
 }
 
-/** A queen on record with this name whose year does not speak against it. */
+/** Makes a queen one of the cast. */
+export function join(cast: Cast, queen: PlannedQueen): void {
+  cast.queens.push(queen);
+  if (queen.name === undefined) return;
+  const key = nameKey(queen.name);
+  const named = cast.byName.get(key);
+  if (named) named.push(queen);
+  else cast.byName.set(key, [queen]);
+}
+
+const byNameOf = new WeakMap<Registry, ReadonlyMap<string, readonly Queen[]>>();
+
+function queensByName(registry: Registry): ReadonlyMap<string, readonly Queen[]> {
+  const known = byNameOf.get(registry);
+  if (known) return known;
+  const named = [...registry.queens.values()].filter(({ name }) => name !== undefined);
+  const byName = groupBy(named, ({ name }) => nameKey(name ?? ''));
+  byNameOf.set(registry, byName);
+  return byName;
+}
+
+/** Queens on record with this name whose year does not speak against it. */
 export function knownQueens(
   registry: Registry,
   named: NamedQueen,
   year: number | undefined,
 ): readonly Queen[] {
-  const key = nameKey(named.name);
-  return [...registry.queens.values()].filter((queen) => {
-    if (queen.name === undefined || nameKey(queen.name) !== key) return false;
-    const { born } = queen;
-    return year === undefined || !born || (yearOf(born.first) <= year && yearOf(born.last) >= year);
-  });
+  const same = queensByName(registry).get(nameKey(named.name)) ?? [];
+  return same.filter(
+    ({ born }) => year === undefined || !born || (yearOf(born.first) <= year && yearOf(born.last) >= year),
+  );
 }
 
 function knownQueen(
@@ -185,8 +209,11 @@ function knownQueen(
   cast: Cast,
   { registry, ask }: CastContext,
 ): Queen | undefined {
-  const taken = new Set(cast.queens.map(({ id }) => id));
-  const found = knownQueens(registry, named, year).filter(({ id }) => !taken.has(id));
+  const taken = new Set((cast.byName.get(nameKey(named.name)) ?? []).map(({ id }) => id));
+  const all = knownQueens(registry, named, year).filter(({ id }) => !taken.has(id));
+  // One whose year is on record and fits goes before those of whom no year is known.
+  const dated = all.filter(({ born }) => year !== undefined && born !== undefined);
+  const found = dated.length > 0 ? dated : all;
   if (found.length < 2) return found[0];
   const answer = ask({
     id: `known-queen:${row.line}`,
@@ -213,11 +240,29 @@ function castUnnamed(cast: Cast, rows: readonly ReadRow[], context: CastContext)
     const key = row.colony ? `${nameKey(row.colony)} ${dams} ${yearOfRow(row) ?? ''}` : `row ${row.line}`;
     let queen = unnamed.get(key);
     if (!queen) {
-      queen = addQueen(cast, undefined, yearOfRow(row), context, undefined);
+      const known = knownUnnamed(cast, row, context.registry);
+      queen = addQueen(cast, undefined, yearOfRow(row), context, undefined, known);
       unnamed.set(key, queen);
     }
     assign(cast, queen, row);
   }
+}
+
+/** A queen on record without a name, of the same dam, year and box: a table brought in again. */
+function knownUnnamed(cast: Cast, row: ReadRow, registry: Registry): Queen | undefined {
+  const taken = new Set(cast.queens.map(({ id }) => id));
+  const dams = row.dam?.is === 'named' ? row.dam.dams.map(({ name }) => nameKey(name)).sort() : [];
+  const year = yearOfRow(row);
+  return [...registry.queens.values()].find((queen) => {
+    if (queen.name !== undefined || taken.has(queen.id)) return false;
+    const damNames = (queen.parentage?.dams ?? []).map((dam) =>
+      nameKey(registry.queens.get(dam.queen)?.name ?? ''),
+    );
+    const labels = queen.tenures.map((tenure) => nameKey(registry.colonies.get(tenure.colony)?.label ?? ''));
+    const sameBox = row.colony === undefined ? labels.length === 0 : labels.includes(nameKey(row.colony));
+    const born = queen.born && yearOf(queen.born.first);
+    return sameBox && born === year && damNames.sort().join('|') === dams.join('|');
+  });
 }
 
 /** The first year she can be told by, for comparing with her daughters. */

@@ -2,6 +2,7 @@ import { firstDay, lastDay, type PlainDay, type RoughDay } from '../../journal/d
 import type { Draft } from '../../journal/entry.ts';
 import type { Parentage } from '../../journal/shared.ts';
 import { headOn } from '../../registry/queries.ts';
+import type { Queen } from '../../registry/state.ts';
 import type { PlannedBox } from './boxes.ts';
 import type { Cast, PlannedQueen } from './cast.ts';
 import { type PlannedDraft, RANK, type Scene } from './compose.ts';
@@ -38,7 +39,7 @@ function linesOf(queen: PlannedQueen): readonly number[] {
 function composeNew(scene: Scene, queen: PlannedQueen): readonly PlannedDraft[] {
   const day = scene.entered.get(queen) ?? (scene.today as string as RoughDay);
   const lines = linesOf(queen);
-  const boxes = scene.boxes.all.filter((box) => box.heads.includes(queen));
+  const boxes = scene.boxes.ofQueen.get(queen) ?? [];
   const first = boxes[0];
   const follows = first !== undefined && hasHead(scene, first, queen, day);
   const enter = follows ? found(queen, first, day) : entered(queen, first, day);
@@ -150,24 +151,30 @@ function composeKnown(scene: Scene, queen: PlannedQueen): readonly PlannedDraft[
   const lines = linesOf(queen);
   const since = known.entries[0]?.day ?? (scene.today as string as RoughDay);
   const drafts: PlannedDraft[] = [];
-  const parentage = parentageOf(queen);
-  if (parentage && !known.parentage) {
+  const facts = newFacts(queen, known);
+  if (Object.keys(facts).length > 0) {
     const day = notBefore(scene.entered.get(queen) ?? since, since);
     drafts.push({
-      draft: { kind: 'parentage-stated', day, queen: known.id, parentage },
+      draft: { kind: 'queen-entered', day, queen: known.id, ...facts },
       lines,
-      rank: RANK.mark,
+      rank: RANK.queen,
     });
   }
-  const mark = markOf(queen);
-  if (mark && !known.mark) {
-    const day = notBefore(row.date ?? since, since);
-    drafts.push({ draft: { kind: 'queen-marked', day, queen: known.id, ...mark }, lines, rank: RANK.mark });
-  }
-  for (const box of scene.boxes.all) {
-    if (!box.known && box.heads.includes(queen)) drafts.push(...moveInto(scene, queen, box));
+  for (const box of scene.boxes.ofQueen.get(queen) ?? []) {
+    if (!box.known) drafts.push(...moveInto(scene, queen, box));
   }
   return drafts;
+}
+
+/** What the table says of her and the records do not. Told without a colony, it fills in and changes nothing. */
+function newFacts(queen: PlannedQueen, known: Queen): Partial<Draft<'queen-entered'>> {
+  const told = entered(queen, undefined, '1900' as RoughDay);
+  return {
+    ...(told.born && !known.born ? { born: told.born } : {}),
+    ...(told.parentage && !known.parentage ? { parentage: told.parentage } : {}),
+    ...(told.background && !known.background ? { background: told.background } : {}),
+    ...(told.colour && !known.mark ? { colour: told.colour, ...(told.mark ? { mark: told.mark } : {}) } : {}),
+  };
 }
 
 function notBefore(day: RoughDay, since: RoughDay): RoughDay {

@@ -4,6 +4,7 @@ import {
   addQueen,
   type Cast,
   type CastContext,
+  join,
   knownQueens,
   type PlannedDam,
   type PlannedQueen,
@@ -21,6 +22,8 @@ export const DOUBTFUL_PROBABILITY = 0.8;
  */
 export function castDams(cast: Cast, context: CastContext, today: PlainDay): void {
   for (const queen of [...cast.queens]) {
+    // What is on record of her dam stands; a table says nothing new there.
+    if (queen.known?.parentage) continue;
     const telling = queen.rows.filter((row) => row.dam?.is === 'named');
     const row = telling[0];
     if (row?.dam?.is !== 'named') continue;
@@ -81,18 +84,16 @@ function damOf(
   today: PlainDay,
 ): PlannedQueen {
   const key = nameKey(named.name);
-  const inTable = cast.queens.filter(
+  const inTable = (cast.byName.get(key) ?? []).filter(
     (queen) =>
       queen !== daughter &&
-      queen.name !== undefined &&
-      nameKey(queen.name) === key &&
       (named.year === undefined || tellingYear(queen) === undefined || tellingYear(queen) === named.year),
   );
   const fitting = olderThan(inTable, daughter);
   if (fitting.length > 1) return whichDam(fitting, named, row, context);
   const only =
     fitting[0] ??
-    onRecord(cast, context, named) ??
+    onRecord(cast, context, daughter, named) ??
     (named.year === undefined ? inBox(cast, context, daughter, named, today) : undefined);
   return only ?? addQueen(cast, named, named.year, context, undefined);
 }
@@ -131,9 +132,15 @@ function whichDam(
   return chosen;
 }
 
-function onRecord(cast: Cast, { registry }: CastContext, named: NamedQueen): PlannedQueen | undefined {
-  const known = knownQueens(registry, named, named.year).at(-1);
-  return known && plannedFor(cast, known);
+function onRecord(
+  cast: Cast,
+  { registry }: CastContext,
+  daughter: PlannedQueen,
+  named: NamedQueen,
+): PlannedQueen | undefined {
+  const known = knownQueens(registry, named, named.year).filter(({ id }) => id !== daughter.id);
+  const planned = known.map((queen) => plannedFor(cast, queen));
+  return olderThan(planned, daughter).at(-1);
 }
 
 /** The queen on record as one of the cast. */
@@ -147,7 +154,7 @@ function plannedFor(cast: Cast, known: NonNullable<PlannedQueen['known']>): Plan
     rows: [],
     dams: [],
   };
-  cast.queens.push(queen);
+  join(cast, queen);
   return queen;
 }
 

@@ -76,7 +76,7 @@ export function planIntake(
   for (let round = 0; round <= table.rows.length; round += 1) {
     const attempt = planOnce(table, mapping, projection, options, blocked);
     if (blockContradictory(attempt, projection, options, blocked)) continue;
-    return finished(table, attempt, blocked, projection, options, problems);
+    return finished(table, attempt, blocked, options, problems);
   }
   throw new Error('The planning of a table did not come to rest.');
 }
@@ -116,7 +116,9 @@ function planOnce(
   const entered = entryDays(cast, today);
   const boxes = castBoxes(rows, cast, entered, context, today);
   const scene: Scene = { rows, cast, boxes, entered, context, today };
-  return { scene, read, drafts: compose(scene), questions: [...asked.values()] };
+  const onRecord = contentsOf(projection);
+  const drafts = compose(scene).filter(({ draft }) => !onRecord.has(contentOf(draft)));
+  return { scene, read, drafts, questions: [...asked.values()] };
 }
 
 function checkSubject(row: ReadRow): void {
@@ -213,13 +215,10 @@ function finished(
   table: Table,
   { scene, read, drafts, questions }: Attempt,
   blocked: ReadonlyMap<number, readonly RowProblem[]>,
-  projection: Projection,
   { leaveOut }: IntakeOptions,
   problems: readonly Problem[],
 ): IntakePlan {
-  const onRecord = contentsOf(projection);
-  const fresh = drafts.filter(({ draft }) => !onRecord.has(contentOf(draft)));
-  const withDrafts = new Set(fresh.flatMap(({ lines }) => lines));
+  const withDrafts = new Set(drafts.flatMap(({ lines }) => lines));
   const byLine = new Map(read.map((row) => [row.line, row]));
   const rows = table.rows.map(({ line, cells }): PlannedRow => {
     const row = byLine.get(line);
@@ -249,7 +248,7 @@ function finished(
       ...(box ? { colony: box.id } : {}),
     };
   });
-  return { drafts: fresh.map(({ draft }) => draft), rows, questions, problems };
+  return { drafts: drafts.map(({ draft }) => draft), rows, questions, problems };
 }
 
 /** Contents of the records, to tell what a table says twice. Notes of a table bear the day they were brought in. */

@@ -13,7 +13,7 @@ export function prepareRows(
   today: PlainDay,
 ): void {
   for (const row of rows) {
-    settleLoss(row, rows, context, today);
+    settleLoss(row, rows, cast.ofRow.has(row.line), context, today);
     settleLabel(row, cast, context, today);
     if (row.colony === undefined) recordsToNotes(row);
   }
@@ -52,7 +52,13 @@ function settleLabel(row: ReadRow, cast: Cast, { registry, ask }: CastContext, t
 }
 
 /** A loss needs a day. Without one she is entered without a box, and what the row says is kept as a note. */
-function settleLoss(row: ReadRow, rows: readonly ReadRow[], context: CastContext, today: PlainDay): void {
+function settleLoss(
+  row: ReadRow,
+  rows: readonly ReadRow[],
+  ofQueen: boolean,
+  context: CastContext,
+  today: PlainDay,
+): void {
   const { outcome } = row;
   if (row.ended && outcome === undefined) row.outcome = endedMeans(context);
   if (!outcome || outcome.is === 'alive' || outcome.is === 'joined' || row.ended) return;
@@ -76,9 +82,11 @@ function settleLoss(row: ReadRow, rows: readonly ReadRow[], context: CastContext
   row.problems.push(
     rowProblem(row.line, undefined, {
       found: outcome.is === 'dead' ? 'dead' : outcome.cause,
-      because: 'The day of the loss is not known, so she is entered without a box and her records as notes.',
+      because: ofQueen
+        ? 'The day of the loss is not known, so she is entered without a box and her records as notes.'
+        : 'The day of the loss is not known.',
       remedy: 'Say above when it was; a year is enough.',
-      blocks: false,
+      blocks: !ofQueen,
     }),
   );
   row.notes.push(

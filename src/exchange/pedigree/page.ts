@@ -12,7 +12,7 @@ export interface PedigreePageOptions {
   readonly hideYards: boolean;
   /** Most dams listed; a longer line is shortened in its middle, and says so. */
   readonly mostDams: number;
-  /** Most records listed, the latest ones. */
+  /** Most records listed, the latest ones; 0 leaves them out. */
   readonly mostRecords: number;
 }
 
@@ -38,10 +38,7 @@ export function pedigreePage(
     '----',
     ...damLines(registry, queen, settings),
     '',
-    'Records of her colonies, from when all workers were hers',
-    '--------------------------------------------------------',
-    ...recordLines(registry, queen, settings.mostRecords),
-    '',
+    ...recordPart(registry, queen, settings.mostRecords),
   ].join('\n');
 }
 
@@ -104,6 +101,12 @@ function shortened(lines: readonly string[], most: number): readonly string[] {
     `   (${lines.length - first - last} dams between are left out here)`,
     ...lines.slice(lines.length - last),
   ];
+}
+
+function recordPart(registry: Registry, queen: Queen, most: number): readonly string[] {
+  if (most <= 0) return [];
+  const title = 'Records of her colonies, from when all workers were hers';
+  return [title, '-'.repeat(title.length), ...recordLines(registry, queen, most), ''];
 }
 
 function recordLines(registry: Registry, queen: Queen, most: number): readonly string[] {
