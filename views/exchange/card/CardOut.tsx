@@ -1,0 +1,43 @@
+import { plainWord } from '../../../src/exchange/journal-file/index.ts';
+import type { PedigreeOptions } from '../../../src/exchange/pedigree/index.ts';
+import { pedigreePage } from '../../../src/exchange/pedigree/index.ts';
+import { queenTitle } from '../../../src/registry/queries.ts';
+import type { Queen } from '../../../src/registry/state.ts';
+import { useRegistry, useStore } from '../../app/store-context.ts';
+import { Button } from '../../parts/Button.tsx';
+import { saveFile } from '../../parts/save-file.ts';
+import styles from '../out/Out.module.css';
+import { NameAsk } from '../out/SaveFile.tsx';
+import { useToday } from '../use-today.ts';
+import { PedigreeCard } from './PedigreeCard.tsx';
+
+/** The card as it will be printed, and the same in plain text for a message. */
+export function CardOut({ queen, options }: { readonly queen: Queen; readonly options: PedigreeOptions }) {
+  const registry = useRegistry();
+  const by = useStore().keeper.value.name;
+  const on = useToday();
+  const saveText = () => {
+    const most = options.withTraits ? {} : { mostRecords: 0 };
+    const text = pedigreePage(registry, queen.id, {
+      on,
+      hideYards: options.hideYards,
+      ...(by ? { by } : {}),
+      ...most,
+    });
+    saveFile(text, `queen-${plainWord(queenTitle(queen))}-${on}.txt`, 'text/plain');
+  };
+  return (
+    <>
+      <NameAsk />
+      <PedigreeCard queen={queen} {...options} />
+      <div class={styles.buttons}>
+        <Button look="main" size="hive" onPress={() => window.print()}>
+          Print the card
+        </Button>
+        <Button size="hive" onPress={saveText}>
+          Save it as plain text
+        </Button>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+import { useState } from 'preact/hooks';
+import type { RoughDay } from '../../../src/journal/day.ts';
+import type { Problem } from '../../../src/journal/problems.ts';
+import { routes } from '../../app/routes.ts';
+import { StoreContext, useStore } from '../../app/store-context.ts';
+import { Button } from '../../parts/Button.tsx';
+import { dayText } from '../../parts/days.ts';
+import { FormActions } from '../../parts/FormActions.tsx';
+import { PageHeader } from '../../parts/PageHeader.tsx';
+import { PlainNames } from '../../parts/plain-names.ts';
+import { count } from '../../parts/words.ts';
+import { Line, Manifest } from '../Manifest.tsx';
+import { manifestOf } from '../manifest.ts';
+import { AlteredEntries } from './AlteredEntries.tsx';
+import styles from './Incoming.module.css';
+import { NewConflicts } from './NewConflicts.tsx';
+import { NewContradictions } from './NewContradictions.tsx';
+import { NewEntries } from './NewEntries.tsx';
+import { ProblemList } from './ProblemList.tsx';
+import type { Incoming } from './read-incoming.ts';
+import { type PreviewedUnion, useUnion } from './union.ts';
+import { unionWords } from './union-words.ts';
+import { useNewPhotos } from './use-new-photos.ts';
+
+export interface JournalIntakeProps {
+  readonly incoming: Extract<Incoming, { readonly is: 'journal' }>;
+  readonly onAway: () => void;
+  readonly onTaken: (words: string) => void;
+}
+
+/** A file of records against ours: what is new, the same, differing and disagreed on; then taken in as one. */
+export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps) {
+  const store = useStore();
+  const { file, name, text } = incoming;
+  const union = useUnion(file.entries);
+  const photos = useNewPhotos(file.photos);
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  const [busy, setBusy] = useState(false);
+  const fresh = union.preview.added.length;
+  const nothing = fresh === 0 && photos.length === 0;
+  const of = file.scope.of === 'queen' ? `the pedigree of ${file.scope.name}` : 'records';
+  const by = file.by.name || 'a keeper without a name';
+
+  const take = async () => {
+    setBusy(true);
+    const united = await store.unite(union.entries, photos);
+    setBusy(false);
+    if (!united.ok) return setProblems(united.problems);
+    onTaken(`${count(fresh, 'entry', 'entries')} from ${by}.`);
+  };
+
+  return (
+    <>
+      <PageHeader
+        title={`From ${by}`}
+        above={{ label: 'Exchange', href: routes.exchange() }}
+        lead={unionWords(union, photos.length)}
+      />
+      <p class={styles.file}>
+        {name}: {of}, saved {dayText(file.exported.slice(0, 10) as RoughDay)}. Nothing is written yet.
+      </p>
+      <StoreContext.Provider value={union.after}>
+        <PlainNames.Provider value={true}>
+          <div class={styles.page}>
+            <AlteredEntries altered={union.altered} text={text} name={name} />
+            <NewConflicts disagreements={union.preview.disagreements} />
+            <NewContradictions contradictions={union.preview.contradictions} />
+            {fresh > 0 && <Fresh union={union} photos={photos.length} />}
+          </div>
+        </PlainNames.Provider>
+      </StoreContext.Provider>
+      <ProblemList problems={problems} />
+      <FormActions>
+        {!nothing && (
+          <Button look="main" size="hive" disabled={busy} onPress={take}>
+            {fresh > 0
+              ? `Take in ${count(fresh, 'entry', 'entries')}`
+              : `Take in ${count(photos.length, 'photograph')}`}
+          </Button>
+        )}
+        <Button size="hive" look={nothing ? 'main' : 'plain'} onPress={onAway}>
+          Put the file away
+        </Button>
+      </FormActions>
+    </>
+  );
+}
+
+function Fresh({ union, photos }: { readonly union: PreviewedUnion; readonly photos: number }) {
+  const { added } = union.preview;
+  return (
+    <section class={styles.part} aria-labelledby="fresh">
+      <h2 id="fresh">New to you</h2>
+      <Manifest facts={manifestOf(added, union.after.registry.value)}>
+        {photos > 0 && <Line title="Photographs">{photos}</Line>}
+      </Manifest>
+      <NewEntries entries={added} />
+    </section>
+  );
+}

@@ -1,0 +1,69 @@
+import type { Table } from '../../../src/exchange/intake/index.ts';
+import { routes } from '../../app/routes.ts';
+import { PageHeader } from '../../parts/PageHeader.tsx';
+import { count } from '../../parts/words.ts';
+import { ProblemList } from '../in/ProblemList.tsx';
+import type { TableWork } from '../incoming.ts';
+import { AcceptTable } from './AcceptTable.tsx';
+import { Columns } from './Columns.tsx';
+import { delimiterWords } from './plan-words.ts';
+import { Questions } from './Questions.tsx';
+import { Rows } from './Rows.tsx';
+import styles from './Table.module.css';
+import { usePlan } from './use-plan.ts';
+
+export interface TableIntakeProps {
+  readonly name: string;
+  readonly table: Table;
+  readonly work: TableWork;
+  readonly onWork: (work: TableWork) => void;
+  readonly onAway: () => void;
+  readonly onTaken: (words: string) => void;
+}
+
+/** A keeper's table, on one page: what its columns mean, what is open, what each row would write, and taking it in. */
+export function TableIntake({ name, table, work, onWork, onAway, onTaken }: TableIntakeProps) {
+  const plan = usePlan(table, work);
+  const columns = work.mapping.length;
+  const questions = plan.questions;
+  return (
+    <>
+      <PageHeader
+        title={name}
+        above={{ label: 'Exchange', href: routes.exchange() }}
+        lead={`A table of ${count(table.rows.length, 'row')} and ${count(columns, 'column')}, divided by ${delimiterWords(table.delimiter)}. Nothing is written before you take it in.`}
+      />
+      <div class={styles.page}>
+        <ProblemList problems={plan.problems} />
+        {columns > 0 && (
+          <section class={styles.step} aria-labelledby="columns">
+            <h2 id="columns">1. What the columns mean</h2>
+            <Columns mapping={work.mapping} onChange={(mapping) => onWork({ ...work, mapping })} />
+          </section>
+        )}
+        {questions.length > 0 && (
+          <section class={styles.step} aria-labelledby="questions">
+            <h2 id="questions">2. What only you can say</h2>
+            <Questions
+              questions={questions}
+              answers={work.answers}
+              onChange={(answers) => onWork({ ...work, answers })}
+            />
+          </section>
+        )}
+        {table.rows.length > 0 && plan.problems.length === 0 && (
+          <section class={styles.step} aria-labelledby="rows">
+            <h2 id="rows">{questions.length > 0 ? '3' : '2'}. What each row would write</h2>
+            <Rows
+              table={table}
+              plan={plan}
+              leaveOut={work.leaveOut}
+              onLeaveOut={(leaveOut) => onWork({ ...work, leaveOut })}
+            />
+          </section>
+        )}
+        <AcceptTable name={name} plan={plan} onAway={onAway} onTaken={onTaken} />
+      </div>
+    </>
+  );
+}
