@@ -1,7 +1,13 @@
+import type { WinterObservation } from '../observations.ts';
 import type { EachTrait, Reason } from './trait.ts';
 
 /** Losses that say nothing of the bees; `Reason` names the cause. */
 const FROM_OUTSIDE: ReadonlySet<string> = new Set(['animal-or-weather', 'sold', 'given']);
+
+/** True of a loss that came from outside: an animal, the weather, a sale or a gift. */
+export function saysNothingOfBees({ alive, cause }: WinterObservation): boolean {
+  return !alive && cause !== undefined && FROM_OUTSIDE.has(cause);
+}
 
 /** Came through winter: 1 alive in spring, 0 dead. */
 export const winterSurvival: EachTrait = {
