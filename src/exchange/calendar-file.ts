@@ -1,37 +1,45 @@
-import ical from 'ical-generator';
 import type { CalendarEvent } from '../../graph/calendar/index.ts';
 
-const MILLISECONDS_A_DAY = 86_400_000;
-
+/**
+ * Writes the tasks of the rounds as a calendar file (iCalendar, RFC 5545). Dates are days without hour or zone
+ * (VALUE=DATE); DTEND is the day after the last one, as the standard wants it. The uid of an event stays the same from
+ * file to file and SEQUENCE rises with the time of writing, so a calendar that takes a new file updates its entries.
+ */
 export interface CalendarFileOptions {
-  /** Name of the calendar, as calendar programs show it. */
   readonly name: string;
-  /** When the file was made: the DTSTAMP and SEQUENCE of every event. */
+  /** When the file is written: its DTSTAMP. */
   readonly now: Date;
 }
 
-/**
- * Tasks as an iCalendar file (RFC 5545). Events are whole days (VALUE=DATE) without hour or zone, so that no clock
- * change moves them; DTEND is the day after the last, as section 3.6.1 has it. The uid of a task never changes, and
- * the sequence rises with time, so that a file made again updates the events of the one before.
- */
-export function writeCalendarFile(
+const MILLISECONDS_A_DAY = 86_400_000;
+
+/** The text of the file. The writer is loaded only when a keeper asks for a file. */
+export async function writeCalendarFile(
   events: readonly CalendarEvent[],
   { name, now }: CalendarFileOptions,
-): string {
-  const calendar = ical({ name, prodId: { company: 'Damline', product: 'Damline rounds', language: 'EN' } });
+): Promise<string> {
+  const { ICalCalendar } = await import('ical-generator');
+  const calendar = new ICalCalendar({
+    name,
+    prodId: { company: 'Damline', product: 'Rounds', language: 'EN' },
+  });
   const sequence = Math.floor(now.getTime() / 60_000);
-  for (const { uid, day, lastDay, title, description } of events) {
+  for (const event of events) {
     calendar.createEvent({
-      id: `${uid}@damline.invalid`,
+      id: event.uid,
       sequence,
       stamp: now,
       allDay: true,
-      start: new Date(day * MILLISECONDS_A_DAY),
-      end: new Date((lastDay + 1) * MILLISECONDS_A_DAY),
-      summary: title,
-      description,
+      start: midnight(event.day),
+      end: midnight(event.lastDay + 1),
+      summary: event.title,
+      description: event.description,
     });
   }
   return calendar.toString();
+}
+
+/** The writer takes the day of a date in UTC. */
+function midnight(day: number): Date {
+  return new Date(day * MILLISECONDS_A_DAY);
 }
