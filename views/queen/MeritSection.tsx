@@ -54,10 +54,11 @@ function Merit({ merit }: { readonly merit: MeritFigures }) {
         <strong>{merit.placeWords}</strong> <span class={queenStyles.quiet}>{merit.sureWords}</span>
       </summary>
       <ul>
-        {merit.parts.map(({ trait, words }) => (
+        {merit.parts.map(({ trait, points, sure }) => (
           <li key={trait}>
             <span>{TRAIT_TITLES[trait]}</span>
-            <span>{words}</span>
+            <span>{points}</span>
+            <span class={queenStyles.quiet}>{sure}</span>
           </li>
         ))}
       </ul>

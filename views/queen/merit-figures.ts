@@ -7,11 +7,12 @@ import type { Evaluated } from '../../src/store/index.ts';
 export interface MeritFigures {
   /** "2nd of 14 living queens". */
   readonly placeWords: string;
-  /** "fairly sure", "little more than a guess". */
+  /** "fairly sure", "a guess". */
   readonly sureWords: string;
   /** The index with its standard error and reliability. */
   readonly figureWords: string;
-  readonly parts: readonly { readonly trait: TraitId; readonly words: string }[];
+  /** Points of the index that come of each trait, largest first, and how sure they are. */
+  readonly parts: readonly { readonly trait: TraitId; readonly points: string; readonly sure: string }[];
 }
 
 /** By the keeper's weights; undefined where she is not among the queens evaluated or nothing could be compared. */
@@ -36,14 +37,15 @@ export function meritFigures(
     figureWords: figureWords(hers),
     parts: hers.contributions.map(({ trait, points, reliability }) => ({
       trait,
-      words: `${signed(points)} (${sureWords(reliability)})`,
+      points: signed(points),
+      sure: sureWords(reliability),
     })),
   };
 }
 
 /** How far a reliability, 0 to 1, goes, in words. Where the words change is our own choice. */
 export function sureWords(reliability: number): string {
-  if (reliability < 0.1) return 'little more than a guess';
+  if (reliability < 0.1) return 'a guess';
   if (reliability < 0.25) return 'very unsure';
   if (reliability < 0.45) return 'unsure';
   return reliability < 0.65 ? 'fairly sure' : 'sure';

@@ -33,7 +33,8 @@ export function tenureRows(registry: Registry, queen: Queen): readonly TenureRow
   const first = rows[0];
   if (!awaited) return rows;
   if (!first || first.colony !== awaited.colony) return [awaited, ...rows];
-  return [{ ...awaited, ...first, words: `${awaited.words}; ${first.words}` }, ...rows.slice(1)];
+  const { awaitedFrom, words } = awaited;
+  return [{ ...first, awaitedFrom, words: `${words}; ${first.words}` }, ...rows.slice(1)];
 }
 
 const number = (day: RoughDay) => dayNumber(firstDay(day));
@@ -44,7 +45,10 @@ function spanWords(from: RoughDay, to: RoughDay | undefined, ended: string | und
 }
 
 /** From the event that made her to her first tenure, or until she came to nothing. */
-function awaitedRow(registry: Registry, queen: Queen): TenureRow | undefined {
+function awaitedRow(
+  registry: Registry,
+  queen: Queen,
+): (TenureRow & { readonly awaitedFrom: number }) | undefined {
   const making = queen.madeBy && registry.makings.get(queen.madeBy);
   if (!making || making.how === 'brought-in') return undefined;
   const first = queen.tenures[0];
