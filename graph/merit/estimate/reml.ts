@@ -13,7 +13,7 @@
  */
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import { choleskyInPlace, choleskySolveInPlace } from '../dense.ts';
-import { type ColonyRecords, type ColonyVariances, unitsOf } from '../solve/colony-model.ts';
+import { type ColonyRecords, type ColonyVariances, recordedQueens } from '../solve/colony-model.ts';
 import { meritProblems } from '../solve/problems.ts';
 import { type Coordinates, coordinatesOf, onCoordinates } from './coordinates.ts';
 import {
@@ -86,7 +86,7 @@ export function estimateVariances(
   const settings = { ...ESTIMATE_DEFAULTS, ...options };
   const problem = meritProblems(pedigree, records, start)[0];
   if (problem) return { is: 'refused', sentence: problem.sentence };
-  const queens = unitsOf(pedigree, records.queen).unitQueen.length;
+  const queens = recordedQueens(pedigree, records.queen);
   const estimated = kindOf(settings.estimate, records.queen.length, queens);
   const sentence = settings.checkNumbers ? tooFew(records, queens, estimated) : undefined;
   if (sentence) return { is: 'refused', sentence };

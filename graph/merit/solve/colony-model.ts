@@ -85,6 +85,17 @@ export function unitsOf(
   return { unitQueen, unitOfQueen };
 }
 
+/** How many queens have records. */
+export function recordedQueens(pedigree: Pedigree, queen: Int32Array): number {
+  const seen = new Uint8Array(pedigree.queenNode.length);
+  let count = 0;
+  for (const q of queen) {
+    if (!seen[q]) count++;
+    seen[q] = 1;
+  }
+  return count;
+}
+
 /**
  * The reduced model. `keep`: nodes that stay unknowns although nothing descends from them (candidates whose
  * reliability is wanted). Every recorded queen must have mates.

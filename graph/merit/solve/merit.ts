@@ -15,6 +15,7 @@ import {
   type ColonyVariances,
   colonyEffects,
   colonyModel,
+  recordedQueens,
   unitsOf,
 } from './colony-model.ts';
 import type { SolveOptions } from './conjugate-gradients.ts';
@@ -71,9 +72,8 @@ export function solveMerit(
 ): MeritResult {
   const problems = meritProblems(pedigree, records, variances);
   if (problems.length > 0) return { is: 'refused', problems };
-  const units = unitsOf(pedigree, records.queen);
-  if (isDense(pedigree, units.unitQueen.length, options)) {
-    const { system, unitOf } = options.dense ?? makeDense(pedigree, records, variances, options, units);
+  if (isDense(pedigree, recordedQueens(pedigree, records.queen), options)) {
+    const { system, unitOf } = options.dense ?? makeDense(pedigree, records, variances, options);
     const { worker, queen, permanent } = denseEffects(pedigree, system);
     const groups = denseGroups(system, records, unitOf);
     const breedingValue = worker.map((value, q) => value + queen[q]!);

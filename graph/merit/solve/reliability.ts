@@ -12,7 +12,7 @@
  * records has what her relatives tell; where all variance is 0 the reliability is 0.
  */
 import type { Pedigree } from '../../kinship/pedigree.ts';
-import { type ColonyRecords, type ColonyVariances, colonyModel, unitsOf } from './colony-model.ts';
+import { type ColonyRecords, type ColonyVariances, colonyModel, recordedQueens } from './colony-model.ts';
 import { explainedVariances } from './dense-colony.ts';
 import { isDense, type MeritOptions, makeDense } from './merit.ts';
 import { type MeritProblem, meritProblems } from './problems.ts';
@@ -41,11 +41,10 @@ export function reliabilities(
 ): ReliabilityResult {
   const problems = meritProblems(pedigree, records, variances);
   if (problems.length > 0) return { is: 'refused', problems };
-  const units = unitsOf(pedigree, records.queen);
-  if (!isDense(pedigree, units.unitQueen.length, options)) {
+  if (!isDense(pedigree, recordedQueens(pedigree, records.queen), options)) {
     return reliabilitiesBySweeps(pedigree, records, variances, queens, options);
   }
-  const { system } = options.dense ?? makeDense(pedigree, records, variances, options, units);
+  const { system } = options.dense ?? makeDense(pedigree, records, variances, options);
   const { worker, queen, covariance } = variances;
   const prior = Float64Array.from(
     queens,
