@@ -42,8 +42,8 @@ export type OwnVariances = z.infer<typeof OwnVariances>;
 /** How the keeper shares out the daughters of a season. */
 export const Choosing = z.object({
   daughters: z.number().int().min(1).max(999).default(12),
-  /** Most daughters from one queen; absent: no cap. */
-  mostEach: z.number().int().min(1).max(999).optional(),
+  /** Most daughters from one queen. */
+  mostEach: z.number().int().min(1).max(999).default(4),
   /** Highest mean kinship (0..1) of the daughters with the drones they meet; absent: no limit. */
   droneKinshipLimit: z.number().min(0).max(1).optional(),
   /** Where on the curve: 0 most gain, 1 least kinship. */

@@ -32,6 +32,13 @@ export interface ExchangeLook {
 
 export type WintersShown = 'outcome' | 'lines' | 'ready';
 
+export interface ChooseLook {
+  /** Queens to stand side by side. */
+  readonly compare?: readonly string[];
+  /** The page to take along: what was decided, on one sheet. */
+  readonly sheet?: boolean;
+}
+
 export const routes = {
   rounds: () => '#/rounds',
   yards: () => '#/yards',
@@ -39,7 +46,8 @@ export const routes = {
   colony: (colony: string) => `#/colony/${colony}`,
   queen: (queen: string) => `#/queen/${queen}`,
   lines: (look: LinesLook = {}) => `#/lines${query({ focus: look.focus, show: look.show })}`,
-  choose: () => '#/choose',
+  choose: ({ compare, sheet }: ChooseLook = {}) =>
+    `#/choose${query({ compare: compare?.join(), sheet: sheet ? 'yes' : undefined })}`,
   exchange: (look: ExchangeLook = {}) => `#/exchange${query({ queen: look.queen, incoming: look.incoming })}`,
   split: (colony: string) => `#/split/${colony}`,
   /** Choosing the colony to split first. */
