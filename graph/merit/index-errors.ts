@@ -9,7 +9,7 @@
  * Given the records, true indexes are taken as normal around the estimates, variances known, traits uncorrelated.
  * Source: `solve/error-covariance.ts`; the posterior of the mixed model is normal where the variances are known
  * (Henderson 1984, from memory). Cost: n^2 a trait; n^3 + draws n^2 for the last.
- * Unknowns: with no error covariance at all (too many candidates) errors are taken as independent.
+ * Unknowns: a trait with reliabilities and no error covariance (too many candidates) has independent errors.
  */
 
 import { randomGenerator } from '../numerics/random.ts';
@@ -28,16 +28,26 @@ export function indexErrors(
   weights: TraitWeights,
   relationship: Float64Array,
 ): Float64Array {
+  const size = Math.round(Math.sqrt(relationship.length));
   const errors = new Float64Array(relationship.length);
-  for (const { trait, sigma, errorCovariance } of traits) {
-    const square = (weights[trait] ?? 0) ** 2;
+  for (const trait of traits) {
+    const square = (weights[trait.trait] ?? 0) ** 2;
     if (square === 0) continue;
-    const known = errorCovariance && sigma > 0;
-    for (let k = 0; k < errors.length; k++) {
-      errors[k]! += square * (known ? errorCovariance[k]! / sigma ** 2 : relationship[k]!);
-    }
+    const open = openPart(trait, relationship, size);
+    for (let k = 0; k < errors.length; k++) errors[k]! += square * open(k);
   }
   return errors;
+}
+
+/** What is left open of a trait, in its own spread, for the pair at place k of the block. */
+function openPart(
+  { sigma, errorCovariance, reliability }: ErrorTrait,
+  relationship: Float64Array,
+  size: number,
+): (k: number) => number {
+  if (sigma > 0 && errorCovariance) return (k) => errorCovariance[k]! / sigma ** 2;
+  if (!reliability) return (k) => relationship[k]!;
+  return (k) => (k % (size + 1) === 0 ? relationship[k]! * (1 - reliability[k % size]!) : 0);
 }
 
 /** Standard error of the difference of two candidates. */

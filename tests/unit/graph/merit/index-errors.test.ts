@@ -23,6 +23,17 @@ describe('the error of an index', () => {
     expect(indexErrors([gentle, honey], {}, UNRELATED)).toEqual(new Float64Array(4));
   });
 
+  it('is taken as independent where only reliabilities are known', () => {
+    const calm = {
+      trait: 'calm',
+      better: 'higher',
+      sigma: 2,
+      reliability: Float64Array.from([0.25, 0.5]),
+    } as const;
+    const kin = Float64Array.from([1, 0.5, 0.5, 1.2]);
+    expect([...indexErrors([calm], { calm: 1 }, kin)]).toEqual([0.75, 0, 0, 0.6]);
+  });
+
   it('of a difference is smaller between kin whose errors go together', () => {
     const apart = Float64Array.from([1, 0, 0, 1]);
     const kin = Float64Array.from([1, 0.75, 0.75, 1]);
