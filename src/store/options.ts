@@ -3,7 +3,6 @@ import type { PlainDay } from '../journal/day.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { KeeperId } from '../journal/ids.ts';
 import { computeInWorker } from '../workers/client.ts';
-import { computeInline } from '../workers/compute-inline.ts';
 import type { Compute } from '../workers/messages.ts';
 import type { Records } from './contract.ts';
 
@@ -36,6 +35,6 @@ export const DEFAULT_OPTIONS: StoreOptions = {
   now: () => new Date(),
   newId: uuidv7,
   askToPersist: async () => (await globalThis.navigator?.storage?.persist?.()) ?? false,
-  compute: () => (typeof Worker === 'undefined' ? computeInline() : computeInWorker()),
+  compute: () => computeInWorker(),
   tabs: true,
 };
