@@ -28,6 +28,8 @@ export const SCREENS: readonly { readonly path: string; readonly screen: Compone
     path: '/winter/:id',
     screen: lazyScreen(async () => (await import('../record/winter/index.tsx')).WinterWalk),
   },
+  { path: '/winters', screen: lazyScreen(async () => (await import('../winter/index.tsx')).Winters) },
+  { path: '/mites', screen: lazyScreen(async () => (await import('../mites/index.tsx')).Mites) },
   { path: '/settings', screen: lazyScreen(async () => (await import('./settings/index.tsx')).SettingsPage) },
   { path: '/', screen: lazyScreen(async () => (await import('../rounds/index.tsx')).Rounds) },
 ];

@@ -1,0 +1,5 @@
+import { PageHeader } from '../parts/PageHeader.tsx';
+
+export function Winters() {
+  return <PageHeader title="Winters" />;
+}
