@@ -37,7 +37,8 @@ function benchSizes(
       'queens',
       'nodes',
       'first, s',
-      'compiled, s',
+      'processor, s',
+      'again, s',
       'growth',
       'merit, s',
       'iterations',
@@ -59,6 +60,7 @@ function benchSizes(
         String(found.queens),
         String(found.nodes),
         seconds(found.firstCompile),
+        seconds(found.processor),
         seconds(found.compile),
         growth(found.compile, before?.compile),
         seconds(found.merit),
@@ -74,7 +76,7 @@ function benchSizes(
 export function benchScale(print: Print = console.log): void {
   print('Pools of 50 drone mothers, 250 yards and seasons at 100,000 queens, three records a queen.');
   print(
-    'Compiled: checks, birth order and all inbreeding coefficients. First: the first time in the process.',
+    'Compiled: checks, birth order and all inbreeding coefficients. First: the first time in the process; processor: its time there.',
   );
   benchSizes(print, [100, 1_000, 10_000, 100_000, 1_000_000], 'pool', 50, true);
   print('');
