@@ -16,7 +16,7 @@ export function CalendarFile({ rounds }: { readonly rounds: readonly YardRound[]
       const colony = registry.value.colonies.get(id as ColonyId);
       return colony ? labelOn(colony, on.value) : id;
     };
-    const text = writeCalendarFile(calendarEvents(tasks, { nameOf }), {
+    const text = await writeCalendarFile(calendarEvents(tasks, { nameOf }), {
       name: 'Bee rounds',
       now: new Date(),
     });
