@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { localDay, type PlainDay } from '../../src/journal/day.ts';
+import { lastDay, localDay, type PlainDay } from '../../src/journal/day.ts';
+import type { Registry } from '../../src/registry/state.ts';
 import { dayText, weekday } from '../parts/days.ts';
 import { Sheet } from '../parts/Sheet.tsx';
 import styles from './DayLine.module.css';
@@ -12,8 +13,8 @@ export function DayLine() {
   const [choosing, setChoosing] = useState(false);
   const demo = store.records.value === 'demo';
   const on = store.on.value;
-  const today = localDay(new Date());
-  const elsewhere = !demo && on !== today;
+  const today = demo ? lastDayOf(store.registry.value) : localDay(new Date());
+  const elsewhere = on !== today;
   const pick = (day: string) => {
     if (day) store.on.value = day as PlainDay;
     setChoosing(false);
@@ -39,7 +40,7 @@ export function DayLine() {
         </button>
         {elsewhere && (
           <button type="button" onClick={() => pick(today)}>
-            Back to today
+            {demo ? 'Back' : 'Back to today'}
           </button>
         )}
       </p>
@@ -57,4 +58,12 @@ export function DayLine() {
       )}
     </header>
   );
+}
+
+/** The demo plays on the last day that its entries speak of. */
+function lastDayOf(registry: Registry): PlainDay {
+  return (registry.entries
+    .map(({ day }) => lastDay(day))
+    .sort()
+    .at(-1) ?? '') as PlainDay;
 }

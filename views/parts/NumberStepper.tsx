@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 import styles from './NumberStepper.module.css';
+import { useTypedNumber } from './use-typed-number.ts';
 
 export interface NumberStepperProps {
   readonly label: string;
@@ -30,8 +31,7 @@ export function NumberStepper({
     if (value !== undefined) onChange(clamp(value + by));
     else onChange(clamp(props.last === undefined ? (by < 0 ? min : Math.max(min, step)) : props.last + by));
   };
-  const typed = (text: string) =>
-    onChange(text.trim() === '' ? undefined : clampTyped(Number(text), min, max));
+  const typed = useTypedNumber(value, onChange);
   return (
     <div class={`${styles.stepper} ${props.size === 'hive' ? styles.hive : ''}`}>
       <label class={styles.label} for={id}>
@@ -44,15 +44,14 @@ export function NumberStepper({
         </button>
         <input
           id={id}
-          type="number"
+          type="text"
           inputMode="decimal"
-          min={min}
-          max={max}
-          step="any"
-          value={value ?? ''}
+          autocomplete="off"
+          value={typed.text}
           placeholder="–"
           aria-invalid={props.problem !== undefined}
-          onChange={(event) => typed(event.currentTarget.value)}
+          onInput={(event) => typed.onInput(event.currentTarget.value)}
+          onBlur={typed.onBlur}
         />
         <button type="button" aria-label={`${props.label}: more`} onClick={() => move(step)}>
           +
@@ -72,8 +71,4 @@ export function NumberStepper({
       {props.problem && <p class={styles.problem}>{props.problem}</p>}
     </div>
   );
-}
-
-function clampTyped(number: number, min: number, max: number): number | undefined {
-  return Number.isNaN(number) ? undefined : Math.min(max, Math.max(min, number));
 }

@@ -5,6 +5,7 @@ import { newColonyId } from '../../src/journal/new-ids.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { DayInput } from '../parts/DayInput.tsx';
+import { dayText } from '../parts/days.ts';
 import { TextField } from '../parts/Field.tsx';
 import { Form } from '../parts/Form.tsx';
 import { PlaceFields } from '../parts/PlaceFields.tsx';
@@ -13,6 +14,7 @@ import { Sheet } from '../parts/Sheet.tsx';
 import { useSaving } from '../parts/use-saving.ts';
 import { BEGINNINGS, sentence } from '../parts/words.ts';
 import { FirstQueen, NO_QUEEN, queenDrafts } from './FirstQueen.tsx';
+import { isBeforeYard, openedBy } from './opened-by.ts';
 
 type How = EntryOf<'colony-started'>['how'];
 const HOW: readonly How[] = ['already-here', 'swarm-taken', 'nucleus', 'package', 'bought', 'split'];
@@ -43,7 +45,10 @@ export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onC
       ...(from.trim() ? { from: from.trim() } : {}),
       ...(Object.keys(place).length > 0 ? { place } : {}),
     };
-    const written = await saving.save([start, ...queenDrafts(queen, colony, day)], `Colony ${label.trim()}`);
+    const written = await saving.save(
+      [...openedBy(store.registry.value, yard, day), start, ...queenDrafts(queen, colony, day)],
+      `Colony ${label.trim()}`,
+    );
     if (written) onClose();
   };
 
@@ -66,10 +71,17 @@ export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onC
           hint={how === 'split' ? 'A split made now is recorded from the colony it is taken off.' : undefined}
         />
         <TextField label="Where it came from" value={from} onChange={setFrom} hint="May stay empty." />
-        <DayInput label="Since" value={day} onChange={setDay} rough />
+        <DayInput label="Since" value={day} onChange={setDay} rough {...earlierHint(yard, day)} />
         <PlaceFields yard={yard.id} value={place} onChange={setPlace} />
         <FirstQueen value={queen} onChange={setQueen} />
       </Form>
     </Sheet>
   );
+}
+
+function earlierHint(yard: Yard, day: RoughDay): { readonly hint?: string } {
+  if (!isBeforeYard(yard, day)) return {};
+  return {
+    hint: `${yard.name} stands in the records since ${dayText(yard.opened)}; it is then open since ${dayText(day)}`,
+  };
 }

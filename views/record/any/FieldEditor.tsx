@@ -6,6 +6,7 @@ import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { TextArea, TextField } from '../../parts/Field.tsx';
+import { NumberField } from '../../parts/NumberField.tsx';
 import { SelectField } from '../../parts/SelectField.tsx';
 import { PhotoField } from '../PhotoField.tsx';
 import { Asked } from './asked.ts';
@@ -45,12 +46,10 @@ export function FieldEditor({ field, value, onChange }: EditorProps) {
     }
     case 'number':
       return (
-        <TextField
+        <NumberField
           label={label}
-          type="number"
-          inputMode="decimal"
-          value={text}
-          onChange={(typed) => onChange(typed.trim() === '' ? undefined : Number(typed))}
+          value={value as number | undefined}
+          onChange={onChange}
           hint={limits(shape)}
           problem={problem}
         />

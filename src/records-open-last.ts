@@ -1,0 +1,21 @@
+import type { Records } from './store/index.ts';
+
+/** Which records were open when the page was left: a reload in the demo stays in the demo. */
+
+const KEY = 'damline records';
+
+export function recordsOpenLast(): Records {
+  try {
+    return localStorage.getItem(KEY) === 'demo' ? 'demo' : 'own';
+  } catch {
+    return 'own';
+  }
+}
+
+export function rememberRecords(records: Records): void {
+  try {
+    localStorage.setItem(KEY, records);
+  } catch {
+    // A device that keeps nothing opens the keeper's own records.
+  }
+}
