@@ -11,7 +11,9 @@ export interface AxisProps {
   readonly winters: ReadonlyMap<number, { readonly wentIn: number; readonly cameOut: number }>;
 }
 
+/** Pixels that a year takes to be written out, and to be written short. */
 const YEAR_ROOM = 40;
+const SHORT_ROOM = 22;
 const COUNT_ROOM = 76;
 const LABEL_ROOM = 120;
 
@@ -37,7 +39,7 @@ export function Axis({ scale, view, plot, winters }: AxisProps) {
           const count = each.winter?.over ? winters.get(each.winter.spring) : undefined;
           return (
             <g key={each.year}>
-              {room > YEAR_ROOM * 0.8 && (
+              {room > SHORT_ROOM && (
                 <text class={styles.year} x={middle} y="18">
                   {room > YEAR_ROOM ? each.year : `’${String(each.year).slice(2)}`}
                 </text>

@@ -79,7 +79,13 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
       <g clip-path={todayInSight ? undefined : clip}>
         <LifeNames queens={geometry.queens} view={view} plot={plot} isFaded={isFaded} />
       </g>
-      <line class={styles.today} x1={plot + 0.5} x2={plot + 0.5} y1="0" y2={height} />
+      <line
+        class={todayInSight ? styles.today : styles.edge}
+        x1={plot + 0.5}
+        x2={plot + 0.5}
+        y1="0"
+        y2={height}
+      />
       <Names geometry={geometry} view={view} plot={plot} gutter={gutter} look={look} isFaded={isFaded} />
     </svg>
   );
@@ -132,8 +138,9 @@ interface NamesProps extends Pick<RenderProps, 'geometry' | 'view' | 'plot' | 'g
 
 /** The names of those alive and awaited today, each at the end of her life line. */
 function Names({ geometry, view, plot, gutter, look, isFaded }: NamesProps) {
-  return geometry.queens.map(({ life, y }) => {
-    const label = look.hereLabel(life, gutter - 16);
+  return geometry.queens.map(({ life, y, from }) => {
+    // Looking back, whoever was not born yet has no name here.
+    const label = viewX(view, from) <= plot && look.hereLabel(life, gutter - 16);
     return (
       label && (
         <text

@@ -14,8 +14,8 @@ export function ZoomButtons({ zoom }: { readonly zoom: Zoom }) {
         −
       </button>
       {!zoom.isWhole && (
-        <button type="button" onClick={zoom.whole}>
-          All
+        <button type="button" class={styles.all} onClick={zoom.whole}>
+          All years
         </button>
       )}
     </div>

@@ -50,9 +50,8 @@ export function livesOf(registry: Registry, on: PlainDay): readonly Life[] {
   const lines = founders(order);
   const living = livingBelow(order);
   const sure = lineProbabilities(order);
-  return order.map((queen) => {
+  return order.map(({ queen, dam }) => {
     const start = starts.get(queen.id) ?? { day: dayNumber(on), sure: false };
-    const dam = queen.treeDam;
     const making = queen.madeBy === undefined ? undefined : registry.makings.get(queen.madeBy);
     return {
       id: queen.id,
@@ -88,12 +87,15 @@ function mainDam(registry: Registry, queen: Queen): Queen | undefined {
 }
 
 /** A queen with the dam she hangs on in the drawing. */
-type OrderedQueen = Queen & { readonly treeDam?: QueenId };
+interface Ordered {
+  readonly queen: Queen;
+  readonly dam: QueenId | undefined;
+}
 
 /** Queens with dams before daughters; a circle of dams (a contradiction in the records) is cut where it closes. */
-function damsFirst(registry: Registry): readonly OrderedQueen[] {
+function damsFirst(registry: Registry): readonly Ordered[] {
   const done = new Set<QueenId>();
-  const order: OrderedQueen[] = [];
+  const order: Ordered[] = [];
   for (const queen of registry.queens.values()) {
     const path: Queen[] = [];
     const open = new Set<QueenId>();
@@ -107,34 +109,34 @@ function damsFirst(registry: Registry): readonly OrderedQueen[] {
     }
     for (const each of path.reverse()) {
       const dam = mainDam(registry, each);
-      order.push(dam && done.has(dam.id) ? { ...each, treeDam: dam.id } : each);
+      order.push({ queen: each, dam: dam && done.has(dam.id) ? dam.id : undefined });
       done.add(each.id);
     }
   }
   return order;
 }
 
-function founders(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, QueenId> {
+function founders(order: readonly Ordered[]): ReadonlyMap<QueenId, QueenId> {
   const founder = new Map<QueenId, QueenId>();
-  for (const { id, treeDam } of order) founder.set(id, (treeDam && founder.get(treeDam)) ?? id);
+  for (const { queen, dam } of order) founder.set(queen.id, (dam && founder.get(dam)) ?? queen.id);
   return founder;
 }
 
-function lineProbabilities(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, number> {
+function lineProbabilities(order: readonly Ordered[]): ReadonlyMap<QueenId, number> {
   const sure = new Map<QueenId, number>();
-  for (const queen of order) {
-    const step = queen.treeDam ? (likelyDam(queen)?.probability ?? 1) : 1;
-    sure.set(queen.id, step * ((queen.treeDam && sure.get(queen.treeDam)) ?? 1));
+  for (const { queen, dam } of order) {
+    const step = dam ? (likelyDam(queen)?.probability ?? 1) : 1;
+    sure.set(queen.id, step * ((dam && sure.get(dam)) ?? 1));
   }
   return sure;
 }
 
-function livingBelow(order: readonly OrderedQueen[]): ReadonlyMap<QueenId, number> {
+function livingBelow(order: readonly Ordered[]): ReadonlyMap<QueenId, number> {
   const below = new Map<QueenId, number>();
-  for (const { id, treeDam, state } of order.toReversed()) {
-    const here = (below.get(id) ?? 0) + (state.is === 'laying' ? 1 : 0);
-    below.set(id, here);
-    if (treeDam) below.set(treeDam, (below.get(treeDam) ?? 0) + here);
+  for (const { queen, dam } of order.toReversed()) {
+    const here = (below.get(queen.id) ?? 0) + (queen.state.is === 'laying' ? 1 : 0);
+    below.set(queen.id, here);
+    if (dam) below.set(dam, (below.get(dam) ?? 0) + here);
   }
   return below;
 }
@@ -146,12 +148,12 @@ interface Start {
 
 function startDays(
   registry: Registry,
-  order: readonly OrderedQueen[],
+  order: readonly Ordered[],
   today: number,
 ): ReadonlyMap<QueenId, Start> {
   const starts = new Map<QueenId, Start>();
   const earliestDaughter = new Map<QueenId, number>();
-  for (const queen of order.toReversed()) {
+  for (const { queen, dam } of order.toReversed()) {
     const known = knownStart(registry, queen);
     const daughter = earliestDaughter.get(queen.id);
     const day = known?.day ?? (daughter === undefined ? undefined : daughter - USUAL_AGE_DAYS);
@@ -160,14 +162,14 @@ function startDays(
       day: daughter === undefined ? day : Math.min(day, daughter),
       sure: known?.sure ?? false,
     });
-    if (!queen.treeDam) continue;
-    earliestDaughter.set(queen.treeDam, Math.min(day, earliestDaughter.get(queen.treeDam) ?? day));
+    if (dam) earliestDaughter.set(dam, Math.min(day, earliestDaughter.get(dam) ?? day));
   }
-  for (const { id, treeDam } of order) {
-    const dam = treeDam && starts.get(treeDam)?.day;
-    const own = starts.get(id);
-    if (!own) starts.set(id, { day: Math.min(today, (dam ?? today) + USUAL_AGE_DAYS), sure: false });
-    else if (dam !== undefined && own.day < dam) starts.set(id, { ...own, day: dam });
+  for (const { queen, dam } of order) {
+    const above = dam && starts.get(dam)?.day;
+    const own = starts.get(queen.id);
+    if (!own) {
+      starts.set(queen.id, { day: Math.min(today, (above ?? today) + USUAL_AGE_DAYS), sure: false });
+    } else if (above !== undefined && own.day < above) starts.set(queen.id, { ...own, day: above });
   }
   return starts;
 }

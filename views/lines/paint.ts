@@ -57,7 +57,8 @@ export function paint(
   for (const queen of queens) paintLife(context, input, queen, fine);
   context.restore();
   context.globalAlpha = 1;
-  context.fillStyle = palette.ink;
+  const todayInSight = viewX(input.view, input.geometry.width) <= plot + 1;
+  context.fillStyle = todayInSight ? palette.ink : palette.rule;
   context.fillRect(plot, 0, 1, height);
   if (!fine) return;
   paintStrips(context, input);
@@ -201,8 +202,12 @@ function paintStrips(context: CanvasRenderingContext2D, input: PaintInput): void
   }
 }
 
-function paintName(context: CanvasRenderingContext2D, input: PaintInput, { life, y }: DrawnQueen): void {
-  const label = input.look.hereLabel(life, input.gutter - 16);
+function paintName(
+  context: CanvasRenderingContext2D,
+  input: PaintInput,
+  { life, y, from }: DrawnQueen,
+): void {
+  const label = viewX(input.view, from) <= input.plot && input.look.hereLabel(life, input.gutter - 16);
   if (!label) return;
   context.globalAlpha = alphaOf(input.look, life.id);
   context.fillStyle = life.named ? input.palette.ink : input.palette.quiet;

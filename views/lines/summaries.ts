@@ -58,7 +58,9 @@ export function lineSummaries(
 /** Each line's winters beside those of its neighbours of the same yard and winter. */
 function scoresOf(registry: Registry, lives: readonly Life[]): ReadonlyMap<string, LineScore> {
   const line = new Map<string, string>(lives.map((life) => [life.id, life.line]));
-  const { records } = collectRecords(winterSurvival, traitObservations(registry));
+  // Only what tells of winters: attributing every inspection of a large registry would take most of the time.
+  const entries = registry.entries.filter(({ kind }) => kind === 'winter-outcome' || kind === 'colony-ended');
+  const { records } = collectRecords(winterSurvival, traitObservations({ ...registry, entries }));
   return new Map(lineScores(records, (queen) => line.get(queen)).map((score) => [score.line, score]));
 }
 
