@@ -2,6 +2,8 @@ import { firstDay, yearOf } from '../../journal/day.ts';
 import type { QueenId } from '../../journal/ids.ts';
 import { queenTitle } from '../../registry/queries.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
+import { groupBy } from './group-by.ts';
+import { knownQueens, knownUnnamed } from './known.ts';
 import type { Question } from './questions.ts';
 import type { ReadRow } from './row.ts';
 import { type NamedQueen, nameKey } from './values/name.ts';
@@ -37,17 +39,6 @@ export interface CastContext {
   readonly newId: () => string;
   /** Puts a question to the keeper; the answer, else the guess. */
   readonly ask: (question: Question) => string | undefined;
-}
-
-/** Lists by key, in the order in which the keys first come. */
-export function groupBy<T, K>(items: readonly T[], keyOf: (item: T) => K): Map<K, T[]> {
-  const groups = new Map<K, T[]>();
-  for (const item of items) {
-    const group = groups.get(keyOf(item));
-    if (group) group.push(item);
-    else groups.set(keyOf(item), [item]);
-  }
-  return groups;
 }
 
 /** Tells the queens of the rows apart: by name, and by year where a name comes twice. */
@@ -179,29 +170,6 @@ export function join(cast: Cast, queen: PlannedQueen): void {
   else cast.byName.set(key, [queen]);
 }
 
-const byNameOf = new WeakMap<Registry, ReadonlyMap<string, readonly Queen[]>>();
-
-function queensByName(registry: Registry): ReadonlyMap<string, readonly Queen[]> {
-  const known = byNameOf.get(registry);
-  if (known) return known;
-  const named = [...registry.queens.values()].filter(({ name }) => name !== undefined);
-  const byName = groupBy(named, ({ name }) => nameKey(name ?? ''));
-  byNameOf.set(registry, byName);
-  return byName;
-}
-
-/** Queens on record with this name whose year does not speak against it. */
-export function knownQueens(
-  registry: Registry,
-  named: NamedQueen,
-  year: number | undefined,
-): readonly Queen[] {
-  const same = queensByName(registry).get(nameKey(named.name)) ?? [];
-  return same.filter(
-    ({ born }) => year === undefined || !born || (yearOf(born.first) <= year && yearOf(born.last) >= year),
-  );
-}
-
 function knownQueen(
   named: NamedQueen,
   year: number | undefined,
@@ -240,29 +208,13 @@ function castUnnamed(cast: Cast, rows: readonly ReadRow[], context: CastContext)
     const key = row.colony ? `${nameKey(row.colony)} ${dams} ${yearOfRow(row) ?? ''}` : `row ${row.line}`;
     let queen = unnamed.get(key);
     if (!queen) {
-      const known = knownUnnamed(cast, row, context.registry);
+      const taken = new Set(cast.queens.map(({ id }) => id));
+      const known = knownUnnamed(taken, row, yearOfRow(row), context.registry);
       queen = addQueen(cast, undefined, yearOfRow(row), context, undefined, known);
       unnamed.set(key, queen);
     }
     assign(cast, queen, row);
   }
-}
-
-/** A queen on record without a name, of the same dam, year and box: a table brought in again. */
-function knownUnnamed(cast: Cast, row: ReadRow, registry: Registry): Queen | undefined {
-  const taken = new Set(cast.queens.map(({ id }) => id));
-  const dams = row.dam?.is === 'named' ? row.dam.dams.map(({ name }) => nameKey(name)).sort() : [];
-  const year = yearOfRow(row);
-  return [...registry.queens.values()].find((queen) => {
-    if (queen.name !== undefined || taken.has(queen.id)) return false;
-    const damNames = (queen.parentage?.dams ?? []).map((dam) =>
-      nameKey(registry.queens.get(dam.queen)?.name ?? ''),
-    );
-    const labels = queen.tenures.map((tenure) => nameKey(registry.colonies.get(tenure.colony)?.label ?? ''));
-    const sameBox = row.colony === undefined ? labels.length === 0 : labels.includes(nameKey(row.colony));
-    const born = queen.born && yearOf(queen.born.first);
-    return sameBox && born === year && damNames.sort().join('|') === dams.join('|');
-  });
 }
 
 /** The first year she can be told by, for comparing with her daughters. */

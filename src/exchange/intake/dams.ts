@@ -5,11 +5,11 @@ import {
   type Cast,
   type CastContext,
   join,
-  knownQueens,
   type PlannedDam,
   type PlannedQueen,
   tellingYear,
 } from './cast.ts';
+import { knownQueens } from './known.ts';
 import { type ReadRow, rowProblem } from './row.ts';
 import { type NamedQueen, nameKey, type ReadDam } from './values/name.ts';
 
