@@ -103,11 +103,14 @@ function textOf(world: World, file: string, problems: string[]): string | undefi
   }
 }
 
-const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?$/;
+const LETTERS = 64;
+const EXPONENTS = [69, 101];
 
-/** The number a field says, or undefined where it says none. */
+/** The number a field says in decimals, or undefined where it says none. */
 export function numberIn(text: string): number | undefined {
-  if (!NUMBER.test(text)) return undefined;
   const value = Number(text);
-  return Number.isFinite(value) ? value : undefined;
+  if (text === '' || !Number.isFinite(value)) return undefined;
+  /** `Number` reads 0x, 0b and 0o too, which no keeper means. */
+  const second = text.charCodeAt(1);
+  return second > LETTERS && !EXPONENTS.includes(second) ? undefined : value;
 }

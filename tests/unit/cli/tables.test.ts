@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { compilePedigree } from '../../../graph/kinship/compile.ts';
 import { csvField, csvNumber } from '../../../src/cli/csv-write.ts';
+import { numberIn } from '../../../src/cli/table.ts';
 import { run } from '../../helpers/table-world.ts';
 
 const HEADER = 'queen,dam,drone_mothers,mates,background,mates_background';
@@ -344,5 +345,28 @@ describe('the tables and the engine', () => {
     if (!direct.ok) throw new Error('These facts are in order.');
     const { out } = await run(`inbreeding p.csv ${OPTIONS}`, FILES);
     expect(Number(rows(out)[1]?.[2])).toBeCloseTo(direct.pedigree.relationToMates[0]! / 2, 12);
+  });
+});
+
+describe('numbers in a field', () => {
+  it.each([
+    ['0.25', 0.25],
+    ['.5', 0.5],
+    ['3.', 3],
+    ['-1.5', -1.5],
+    ['+2', 2],
+    ['1e-3', 0.001],
+    ['2E2', 200],
+    ['', undefined],
+    ['0x10', undefined],
+    ['0b1', undefined],
+    ['1,5', undefined],
+    ['1 5', undefined],
+    ['Infinity', undefined],
+    ['NaN', undefined],
+    ['twelve', undefined],
+    ['1e999', undefined],
+  ])('%s', (text, value) => {
+    expect(numberIn(text)).toBe(value);
   });
 });
