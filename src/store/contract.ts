@@ -95,6 +95,11 @@ export interface Store {
 
   /** Opens the demo yard, or the keeper's own records. */
   open(records: Records): Promise<void>;
+  /**
+   * Text of a journal file with the entries just as they stand on this device, also when the records could not be
+   * opened: the way out of a page that is older than its records.
+   */
+  rescue(): Promise<Result<string>>;
   /** Deletes the open records for good, after the screen has asked. */
   wipe(): Promise<void>;
 }

@@ -84,3 +84,23 @@ export async function openRecords(records: Records, events: DatabaseEvents): Pro
     return failure([newer ? newerDatabase(name) : storageProblem(error, name)]);
   }
 }
+
+/** What stands in a database that this page does not open for work, whatever its version: nothing is written to it. */
+export async function readRaw(
+  records: Records,
+): Promise<{ readonly entries: readonly unknown[]; readonly version: unknown; readonly keeper: unknown }> {
+  const database = await openDB(databaseName(records));
+  try {
+    const names = [...database.objectStoreNames];
+    if (!names.includes('entries') || !names.includes('device'))
+      return { entries: [], version: 1, keeper: '' };
+    const [entries, version, keeper] = await Promise.all([
+      database.getAll('entries'),
+      database.get('device', 'journal-version'),
+      database.get('device', 'keeper'),
+    ]);
+    return { entries, version, keeper };
+  } finally {
+    database.close();
+  }
+}

@@ -21,6 +21,7 @@ import { createEvaluator } from './evaluation.ts';
 import { previewUnion, turnImport, uniteWith } from './imports.ts';
 import { load } from './load.ts';
 import { DEFAULT_OPTIONS, type StoreOptions } from './options.ts';
+import { rescue } from './rescue.ts';
 import { joinOtherTabs, watchVisibility } from './tabs.ts';
 import { actionTitle } from './titles.ts';
 import { NOTHING_DONE } from './undo.ts';
@@ -49,6 +50,7 @@ export async function openStore(options: Partial<StoreOptions> = {}): Promise<St
     },
     photos: () => readPhotos(core),
     open: (records) => inTurn(core, () => openOther(core, records)),
+    rescue: () => rescue(core),
     wipe: () => inTurn(core, () => wipe(core)),
   };
 }

@@ -1,5 +1,6 @@
 import { IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { readJournalFile } from '../../../src/exchange/journal-file/index.ts';
 import { JOURNAL_VERSION } from '../../../src/journal/migrations/index.ts';
 import { openStore } from '../../../src/store/index.ts';
 import { migrateEntries, readSettings } from '../../../src/store/load.ts';
@@ -69,6 +70,18 @@ describe('storage trouble', () => {
     const store = await phone.open();
     expect(store.problems.value).toMatchObject([{ code: 'storage-newer' }]);
     expect(await store.write(smallYard(phone.newId).drafts, 'Start')).toMatchObject({ ok: false });
+  });
+
+  it('of a database newer than the page still lets the entries out, as a file that a page of its time reads', async () => {
+    const phone = device();
+    const first = await phone.open();
+    unwrap(await first.write(smallYard(phone.newId).drafts, 'Start'));
+    (await openAtVersion('damline', DATABASE_VERSION + 1)).close();
+    const store = await phone.open();
+    expect(store.journal.value.size).toBe(0);
+    const file = unwrap(readJournalFile(unwrap(await store.rescue()), 'rescued'));
+    expect(new Map(file.entries.map((entry) => [entry.id, entry]))).toEqual(new Map(first.journal.value));
+    expect(file.by.id).toBe(first.keeper.value.id);
   });
 
   it('of a newer page in another tab: this one lets go and says so', async () => {
