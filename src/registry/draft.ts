@@ -69,6 +69,8 @@ export class RegistryDraft {
   readonly contradictions: Contradiction[] = [];
   readonly #base: Registry;
   readonly #firstVersion: ReadonlyMap<EntryId, EntryId>;
+  /** Histories begun in this draft. No registry holds them yet, so they may grow in place. */
+  readonly #own = new WeakSet<readonly Entry[]>();
 
   constructor(base: Registry, firstVersion: ReadonlyMap<EntryId, EntryId>) {
     this.#base = base;
@@ -142,11 +144,32 @@ export class RegistryDraft {
     entry: Entry,
     about: { readonly colonies?: readonly ColonyId[]; readonly queens?: readonly QueenId[] },
   ): void {
-    for (const id of new Set(about.colonies ?? [])) {
-      this.changeColony(id, (colony) => ({ ...colony, entries: [...colony.entries, entry] }));
+    for (const id of unique(about.colonies)) {
+      const colony = this.colonies.get(id);
+      if (!colony) continue;
+      const entries = this.#grown(colony.entries, entry);
+      if (entries !== colony.entries) this.colonies.set(id, { ...colony, entries });
     }
-    for (const id of new Set(about.queens ?? [])) {
-      this.changeQueen(id, (queen) => ({ ...queen, entries: [...queen.entries, entry] }));
+    for (const id of unique(about.queens)) {
+      const queen = this.queens.get(id);
+      if (!queen) continue;
+      const entries = this.#grown(queen.entries, entry);
+      if (entries !== queen.entries) this.queens.set(id, { ...queen, entries });
     }
   }
+
+  /** The history with one more entry: copied once a draft, so that filing costs the same however long it is. */
+  #grown(history: readonly Entry[], entry: Entry): readonly Entry[] {
+    if (this.#own.has(history)) {
+      (history as Entry[]).push(entry);
+      return history;
+    }
+    const copy = [...history, entry];
+    this.#own.add(copy);
+    return copy;
+  }
+}
+
+function unique<T>(list: readonly T[] = []): Iterable<T> {
+  return list.length < 2 ? list : new Set(list);
 }
