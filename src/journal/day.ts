@@ -1,3 +1,4 @@
+import './schema-mode.ts';
 import * as z from 'zod';
 
 /**

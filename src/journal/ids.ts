@@ -1,3 +1,4 @@
+import './schema-mode.ts';
 import * as z from 'zod';
 
 /** Ids are UUIDv7 (RFC 9562): unique without a server, and in order of making. Each kind has its own brand. */

@@ -1,3 +1,4 @@
+import '../journal/schema-mode.ts';
 import * as z from 'zod';
 
 const MonthDay = z.string().regex(/^\d{2}-\d{2}$/);
