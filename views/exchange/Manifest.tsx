@@ -34,7 +34,16 @@ export function Manifest({ facts, children }: ManifestProps) {
         </Line>
       )}
       <Line title="Written by">{list(keepers)}</Line>
-      {others.length > 0 && <Line title="Others named">{list(others)}</Line>}
+      {others.length > 0 && (
+        <Line title="From or to">
+          <details class={styles.all}>
+            <summary>
+              {others.length === 1 ? '1 other place or person' : `${others.length} other places or people`}
+            </summary>
+            <p>{others.join('; ')}</p>
+          </details>
+        </Line>
+      )}
       {words > 0 && (
         <Line title="Own words">
           {words === 1 ? '1 note or remark, as written' : `${words} notes and remarks, as written`}

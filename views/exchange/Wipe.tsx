@@ -4,7 +4,7 @@ import { Button } from '../parts/Button.tsx';
 import { TextField } from '../parts/Field.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import { saveFile } from '../parts/save-file.ts';
-import { count } from '../parts/words.ts';
+import { counted } from './counted.ts';
 import { keepLastSaved, readLastSaved, savedWords } from './last-saved.ts';
 import { journalFile } from './out/files.ts';
 import styles from './Wipe.module.css';
@@ -34,7 +34,7 @@ function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose
   const store = useStore();
   const [word, setWord] = useState('');
   const size = store.journal.value.size;
-  const entries = count(size, 'entry', 'entries');
+  const entries = counted(size, 'entry', 'entries');
   const [saved, setSaved] = useState(() => readLastSaved(store.records.value));
   const wipe = async () => {
     await store.wipe();

@@ -1,7 +1,7 @@
 import type { RoughDay } from '../../src/journal/day.ts';
 import type { Records } from '../../src/store/contract.ts';
 import { dayText } from '../parts/days.ts';
-import { count } from '../parts/words.ts';
+import { counted } from './counted.ts';
 
 /** When all records were last saved to a file from this device. A reminder and no record: it is kept with the browser. */
 export interface LastSaved {
@@ -33,10 +33,10 @@ export function keepLastSaved(records: Records, saved: LastSaved | undefined): v
 
 /** What stands on this device, and how much of it stands nowhere else as far as is known. */
 export function savedWords(entries: number, saved: LastSaved | undefined): string {
-  const here = `${entries.toLocaleString('en')} ${entries === 1 ? 'entry' : 'entries'} on this device.`;
+  const here = `${counted(entries, 'entry', 'entries')} on this device.`;
   if (!saved) return `${here} They have not been saved to a file from here yet.`;
   const when = dayText(saved.day as RoughDay);
   const since = entries - saved.entries;
   if (since <= 0) return `${here} All of it was saved to a file on ${when}.`;
-  return `${here} Last saved to a file on ${when}; ${count(since, 'entry', 'entries')} written since.`;
+  return `${here} Last saved to a file on ${when}; ${counted(since, 'entry', 'entries')} written since.`;
 }

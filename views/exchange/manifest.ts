@@ -57,7 +57,7 @@ export function manifestOf(entries: readonly Entry[], registry: Registry): Manif
       return yard ? [{ name: yard.name, ...(yard.where ? { where: yard.where } : {}) }] : [];
     }),
     keepers: [...keepers],
-    others: [...others],
+    others: [...others].filter((other) => !keepers.has(other)),
     words,
     photos,
   };

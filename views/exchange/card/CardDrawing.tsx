@@ -14,6 +14,7 @@ import styles from './Card.module.css';
 import type { CardFacts } from './card-facts.ts';
 
 const AXIS = 26;
+const LANE = 32;
 const NAME_SIZE = 16;
 
 /** Her dam line and her daughters as lives in time, the founder on top: knots are winters crossed, broken lines probable. */
@@ -78,7 +79,7 @@ export function CardDrawing({
 
 function place(lives: readonly Life[], scale: TimeScale, width: number): Geometry {
   const lines = [...new Set(lives.map(({ line }) => line))];
-  return placeLives(lives, lines, scale, { ...metricsFor(width, lives.length), stripHead: 8 });
+  return placeLives(lives, lines, scale, { ...metricsFor(width, lives.length), stripHead: 8, lane: LANE });
 }
 
 /** Those alive or awaited have their names beside the drawing. */

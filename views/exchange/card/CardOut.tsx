@@ -1,18 +1,17 @@
 import { plainWord } from '../../../src/exchange/journal-file/index.ts';
-import type { PedigreeOptions } from '../../../src/exchange/pedigree/index.ts';
 import { pedigreePage } from '../../../src/exchange/pedigree/index.ts';
 import { queenTitle } from '../../../src/registry/queries.ts';
-import type { Queen } from '../../../src/registry/state.ts';
 import { useRegistry, useStore } from '../../app/store-context.ts';
 import { Button } from '../../parts/Button.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 import styles from '../out/Out.module.css';
+import type { PedigreeOutProps } from '../out/PedigreeOut.tsx';
 import { NameAsk } from '../out/SaveFile.tsx';
 import { useToday } from '../use-today.ts';
 import { PedigreeCard } from './PedigreeCard.tsx';
 
 /** The card as it will be printed, and the same in plain text for a message. */
-export function CardOut({ queen, options }: { readonly queen: Queen; readonly options: PedigreeOptions }) {
+export function CardOut({ queen, options, children }: PedigreeOutProps) {
   const registry = useRegistry();
   const by = useStore().keeper.value.name;
   const on = useToday();
@@ -28,8 +27,9 @@ export function CardOut({ queen, options }: { readonly queen: Queen; readonly op
   };
   return (
     <>
-      <NameAsk />
       <PedigreeCard queen={queen} {...options} />
+      {children}
+      <NameAsk />
       <div class={styles.buttons}>
         <Button look="main" size="hive" onPress={() => window.print()}>
           Print the card

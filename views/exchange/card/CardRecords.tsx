@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { Queen } from '../../../src/registry/state.ts';
 import { useRegistry } from '../../app/store-context.ts';
 import { TRAIT_TITLES, traitFigures } from '../../parts/trait-words.ts';
-import { groupWords, herTraits } from '../../queen/her-traits.ts';
+import { sentence } from '../../parts/words.ts';
+import { type ComparisonGroup, groupWords, herTraits, inLetters } from '../../queen/her-traits.ts';
 import styles from './Card.module.css';
 
 /** What her colonies did in the latest season of each trait, beside the queens of the same yard and season. */
@@ -16,6 +17,9 @@ export function CardRecords({ queen, hideYards }: { readonly queen: Queen; reado
     return [{ trait, group, hers: traitFigures(trait, own, group.alike) }];
   });
   if (rows.length === 0) return null;
+  const few = [...new Set(rows.flatMap(({ group }) => (group.small ? [coloniesIn(group)] : [])))]
+    .sort((a, b) => a - b)
+    .map(inLetters);
   return (
     <section class={styles.part}>
       <h4>What her colonies did</h4>
@@ -26,13 +30,21 @@ export function CardRecords({ queen, hideYards }: { readonly queen: Queen; reado
               <th scope="row">{TRAIT_TITLES[trait]}</th>
               <td>{hers}</td>
               <td class={styles.beside}>
-                {groupWords(trait, group)}, {group.season}
+                {group.small ? `one of ${coloniesIn(group)}` : groupWords(trait, group)}, {group.season}
                 {!hideYards && `, ${group.yard}`}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
+      <p class={styles.beside}>
+        Beside the colonies of the same yard and season.
+        {few.length > 0 && ` ${sentence(few.join(' or '))} colonies: too few to tell the line from luck.`}
+      </p>
     </section>
   );
+}
+
+function coloniesIn({ members }: ComparisonGroup): number {
+  return new Set(members.map(({ colony }) => colony)).size;
 }

@@ -55,7 +55,7 @@ export function PedigreeCard({ queen, withTraits, hideYards }: PedigreeCardProps
   );
 }
 
-function Dams({ facts: { dams, beyond, whole } }: { readonly facts: CardFacts }) {
+function Dams({ facts: { dams, damsLeftOut, beyond, whole } }: { readonly facts: CardFacts }) {
   return (
     <section class={styles.part}>
       <h4>Her dams</h4>
@@ -70,10 +70,13 @@ function Dams({ facts: { dams, beyond, whole } }: { readonly facts: CardFacts })
             </tr>
           </thead>
           <tbody>
-            {dams.map(({ id, born, winters, sure }) => (
+            {dams.map(({ id, born, winters, sure }, at) => (
               <tr key={id}>
                 <td>
-                  <QueenName queen={id} />
+                  <QueenName queen={id} hideMark />
+                  {damsLeftOut > 0 && at === dams.length / 2 && (
+                    <small class={styles.between}>after {damsLeftOut} more between</small>
+                  )}
                 </td>
                 <td>{born}</td>
                 <td>{winters}</td>

@@ -27,15 +27,21 @@ export interface CardFacts {
   readonly winters: string;
   /** Her dam, her dam's dam and so on up to the founder. */
   readonly dams: readonly CardDam[];
+  /** Dams left out in the middle of a long line; they would stand after the first half of `dams`. */
+  readonly damsLeftOut: number;
   /** What is known beyond the last of them. */
   readonly beyond: string;
   /** How sure the dam line is as a whole. */
   readonly whole: string;
-  /** For the drawing: dams and daughters with her. */
+  /** For the drawing: dams with her, and her latest daughters, as many as a page holds. */
   readonly lives: readonly Life[];
   readonly daughters: readonly Life[];
   readonly hue: number;
 }
+
+/** As many as leave the card on one page. */
+const MOST_DAMS = 12;
+const MOST_DAUGHTERS = 8;
 
 export interface CardOptions {
   readonly on: PlainDay;
@@ -50,16 +56,20 @@ export function cardFacts(registry: Registry, queen: Queen, { on, hideYards }: C
     .sort((a, b) => a.start - b.start || (a.id < b.id ? -1 : 1));
   const her = line[0];
   const oldest = line.at(-1);
+  const all = line.slice(1).map((life, step) => damOf(registry, life, line[step]));
+  const half = MOST_DAMS / 2;
+  const dams = all.length > MOST_DAMS ? [...all.slice(0, half), ...all.slice(-half)] : all;
   return {
     queen,
     title: sentence(queenTitle(queen)),
     about: aboutHer(registry, queen, on, hideYards),
     winters:
       her && her.winters.length > 0 ? `Crossed ${wintersText(her.winters)}.` : 'No winter crossed yet.',
-    dams: line.slice(1).map((life, step) => damOf(registry, life, line[step])),
+    dams,
+    damsLeftOut: all.length - dams.length,
     beyond: beyondWords(registry, queen, oldest),
     whole: wholeWords(line),
-    lives: [...line.toReversed(), ...daughters],
+    lives: [...line.toReversed(), ...daughters.slice(-MOST_DAUGHTERS)],
     daughters,
     hue: lines.find((each) => each.line === her?.line)?.hue ?? 1,
   };

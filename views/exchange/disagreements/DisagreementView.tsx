@@ -43,6 +43,7 @@ export function DisagreementView({ disagreement, act }: DisagreementViewProps) {
         versions={versions.map((version) => ({
           entry: version,
           says: writer(version),
+          counts: version.id === counts.id,
           stands: version.id === counts.id ? 'Counts now: written last' : undefined,
           act: act?.(version),
         }))}

@@ -11,6 +11,7 @@ export interface Version {
   readonly says: string;
   /** What comes of it: "Counts now". */
   readonly stands?: string | undefined;
+  readonly counts: boolean;
   readonly act?: ComponentChildren;
 }
 
@@ -19,8 +20,8 @@ export function VersionColumns({ versions }: { readonly versions: readonly Versi
   const days = new Set(versions.map(({ entry }) => entry.day)).size > 1;
   return (
     <ul class={styles.versions}>
-      {versions.map(({ entry, says, stands, act }) => (
-        <li key={says + entry.id} class={stands ? styles.stands : undefined}>
+      {versions.map(({ entry, says, stands, counts, act }) => (
+        <li key={says + entry.id} class={counts ? styles.counts : undefined}>
           <p class={styles.who}>
             <span>{says}</span>
             {stands && <strong>{stands}</strong>}

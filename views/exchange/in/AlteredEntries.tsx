@@ -1,9 +1,11 @@
 import { kindTitle } from '../../../src/journal/entry.ts';
 import { type Altered, canonicalText } from '../../../src/journal/journal.ts';
 import { useStore } from '../../app/store-context.ts';
+import { dayText } from '../../parts/days.ts';
 import { VersionColumns } from '../disagreements/VersionColumns.tsx';
 import styles from './Incoming.module.css';
 import { lineOfEntry } from './read-incoming.ts';
+import { SubjectLabel } from './SubjectLabel.tsx';
 
 export interface AlteredEntriesProps {
   readonly altered: readonly Altered[];
@@ -30,7 +32,7 @@ export function AlteredEntries({ altered, text, name }: AlteredEntriesProps) {
         return (
           <div key={each.id} class={styles.pair}>
             <h3>
-              {kindTitle(mine.kind)}
+              {kindTitle(mine.kind)} <SubjectLabel entry={mine} /> {dayText(mine.day)}
               {line !== undefined && (
                 <span class={styles.line}>
                   {name}, line {line}
@@ -39,8 +41,8 @@ export function AlteredEntries({ altered, text, name }: AlteredEntriesProps) {
             </h3>
             <VersionColumns
               versions={[
-                { entry: mine, says: 'On this device', stands: 'Stands' },
-                { entry: theirs, says: 'In the file', stands: 'Stays out' },
+                { entry: mine, says: 'On this device', stands: 'Stands', counts: true },
+                { entry: theirs, says: 'In the file', stands: 'Stays out', counts: false },
               ]}
             />
           </div>

@@ -1,7 +1,7 @@
 import { routes } from '../../app/routes.ts';
 import { Button } from '../../parts/Button.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
-import { count } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import styles from './Incoming.module.css';
 import { ProblemList } from './ProblemList.tsx';
 import type { Incoming } from './read-incoming.ts';
@@ -18,7 +18,7 @@ export function FileProblems({ incoming: { name, problems }, onAway }: FileProbl
       <PageHeader
         title="This cannot be taken in"
         above={{ label: 'Exchange', href: routes.exchange() }}
-        lead={`${name}: ${count(problems.length, 'problem')}. Nothing was written; your records are as they were.`}
+        lead={`${name}: ${counted(problems.length, 'problem')}. Nothing was written; your records are as they were.`}
       />
       <div class={styles.page}>
         <ProblemList problems={problems} />

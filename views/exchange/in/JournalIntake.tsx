@@ -8,7 +8,7 @@ import { dayText } from '../../parts/days.ts';
 import { FormActions } from '../../parts/FormActions.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
 import { PlainNames } from '../../parts/plain-names.ts';
-import { count } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf } from '../manifest.ts';
 import { AlteredEntries } from './AlteredEntries.tsx';
@@ -46,7 +46,7 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
     const united = await store.unite(union.entries, photos);
     setBusy(false);
     if (!united.ok) return setProblems(united.problems);
-    onTaken(`${count(fresh, 'entry', 'entries')} from ${by}.`);
+    onTaken(`${counted(fresh, 'entry', 'entries')} from ${by}.`);
   };
 
   return (
@@ -61,27 +61,36 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
       </p>
       <StoreContext.Provider value={union.after}>
         <PlainNames.Provider value={true}>
-          <div class={styles.page}>
-            <AlteredEntries altered={union.altered} text={text} name={name} />
-            <NewConflicts disagreements={union.preview.disagreements} />
-            <NewContradictions contradictions={union.preview.contradictions} />
-            {fresh > 0 && <Fresh union={union} photos={photos.length} />}
+          <div class={styles.columns}>
+            <div class={styles.page}>
+              <AlteredEntries altered={union.altered} text={text} name={name} />
+              <NewConflicts disagreements={union.preview.disagreements} />
+              <NewContradictions contradictions={union.preview.contradictions} />
+            </div>
+            <div class={styles.side}>
+              {fresh > 0 && <Fresh union={union} photos={photos.length} />}
+              <ProblemList problems={problems} />
+              <FormActions>
+                {!nothing && (
+                  <Button look="main" size="hive" disabled={busy} onPress={take}>
+                    Take in{' '}
+                    {fresh > 0 ? counted(fresh, 'entry', 'entries') : counted(photos.length, 'photograph')}
+                  </Button>
+                )}
+                <Button size="hive" look={nothing ? 'main' : 'plain'} onPress={onAway}>
+                  Put the file away
+                </Button>
+              </FormActions>
+            </div>
+            {fresh > 0 && (
+              <section class={styles.part} aria-labelledby="each">
+                <h2 id="each">Each new entry</h2>
+                <NewEntries entries={union.preview.added} />
+              </section>
+            )}
           </div>
         </PlainNames.Provider>
       </StoreContext.Provider>
-      <ProblemList problems={problems} />
-      <FormActions>
-        {!nothing && (
-          <Button look="main" size="hive" disabled={busy} onPress={take}>
-            {fresh > 0
-              ? `Take in ${count(fresh, 'entry', 'entries')}`
-              : `Take in ${count(photos.length, 'photograph')}`}
-          </Button>
-        )}
-        <Button size="hive" look={nothing ? 'main' : 'plain'} onPress={onAway}>
-          Put the file away
-        </Button>
-      </FormActions>
     </>
   );
 }
@@ -94,7 +103,6 @@ function Fresh({ union, photos }: { readonly union: PreviewedUnion; readonly pho
       <Manifest facts={manifestOf(added, union.after.registry.value)}>
         {photos > 0 && <Line title="Photographs">{photos}</Line>}
       </Manifest>
-      <NewEntries entries={added} />
     </section>
   );
 }

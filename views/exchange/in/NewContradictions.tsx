@@ -3,15 +3,16 @@ import type { Contradiction } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
 import { dayText } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
+import { plainDays } from '../counted.ts';
 import styles from './Incoming.module.css';
 
-/** What would not fit together once both records are one. It does not stop the union: it stays in sight until mended. */
+/** What does not fit together once both records are one. It does not stop the union: it stays in sight until mended. */
 export function NewContradictions({ contradictions }: { readonly contradictions: readonly Contradiction[] }) {
   const { journal } = useStore();
   if (contradictions.length === 0) return null;
   return (
     <section class={styles.part} aria-labelledby="contradictions">
-      <h2 id="contradictions">What would not fit together</h2>
+      <h2 id="contradictions">What does not fit together</h2>
       <p class={styles.prose}>
         Taken in all the same, and shown beside the entry until one of you corrects it or says why it is so.
       </p>
@@ -29,9 +30,9 @@ export function NewContradictions({ contradictions }: { readonly contradictions:
                 </p>
               )}
               <p>
-                {each.because} By the records: {each.found}.
+                {plainDays(each.because)} By the records: {plainDays(each.found)}.
               </p>
-              {each.remedies.length > 0 && <p>{each.remedies.join(' Or: ')}</p>}
+              {each.remedies.length > 0 && <p>{plainDays(each.remedies.join(' Or: '))}</p>}
             </li>
           );
         })}

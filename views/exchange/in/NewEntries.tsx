@@ -39,7 +39,7 @@ export function NewEntries({ entries }: { readonly entries: readonly Entry[] }) 
       {left > 0 && (
         <div>
           <Button onPress={() => setMost(most + STEP)}>
-            {left > STEP ? `Show ${STEP} more of ${left}` : `Show the other ${left}`}
+            {left > STEP ? `Show ${STEP} more of ${left.toLocaleString('en')}` : `Show the other ${left}`}
           </Button>
         </div>
       )}

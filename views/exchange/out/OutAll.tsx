@@ -2,7 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { journalFileName } from '../../../src/exchange/journal-file/index.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
-import { count } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import { keepLastSaved } from '../last-saved.ts';
 import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf, sizeText } from '../manifest.ts';
@@ -64,10 +64,9 @@ function WholeJournal() {
         keeper it is put together with what is there; nothing is lost on either side. Keep a copy away from
         this device.
       </p>
-      <NameAsk />
       {hasPhotos && (
         <Tick value={withPhotos} onChange={setWithPhotos}>
-          With {count(photos.all.length, 'photograph')}, {sizeText(photos.bytes)}
+          With {counted(photos.all.length, 'photograph')}, {sizeText(photos.bytes)}
         </Tick>
       )}
       <Manifest facts={facts}>
@@ -79,6 +78,7 @@ function WholeJournal() {
               : `none; ${photos.all.length} stay here`}
         </Line>
       </Manifest>
+      <NameAsk />
       <SaveFile
         name={journalFileName({ scope: { of: 'all' }, exported })}
         bytes={bytes}

@@ -33,6 +33,16 @@ function Pedigree({ queen, onOther }: { readonly queen: Queen; readonly onOther:
   const [withTraits, setWithTraits] = useState(true);
   const [hideYards, setHideYards] = useState(true);
   const options = { withTraits, hideYards };
+  const ticks = (
+    <div class={styles.ticks}>
+      <Tick value={withTraits} onChange={setWithTraits}>
+        With what her colonies did
+      </Tick>
+      <Tick value={!hideYards} onChange={(named) => setHideYards(!named)}>
+        With the names of yards
+      </Tick>
+    </div>
+  );
   return (
     <div class={styles.part}>
       <p class={styles.whose}>
@@ -50,18 +60,16 @@ function Pedigree({ queen, onOther }: { readonly queen: Queen; readonly onOther:
         onChange={(next) => next && setForm(next)}
         options={FORMS}
       />
-      {form !== 'table' && (
-        <div class={styles.ticks}>
-          <Tick value={withTraits} onChange={setWithTraits}>
-            With what her colonies did
-          </Tick>
-          <Tick value={!hideYards} onChange={(named) => setHideYards(!named)}>
-            With the names of yards
-          </Tick>
-        </div>
+      {form === 'card' && (
+        <CardOut queen={queen} options={options}>
+          {ticks}
+        </CardOut>
       )}
-      {form === 'card' && <CardOut queen={queen} options={options} />}
-      {form === 'records' && <PedigreeOut queen={queen} options={options} />}
+      {form === 'records' && (
+        <PedigreeOut queen={queen} options={options}>
+          {ticks}
+        </PedigreeOut>
+      )}
       {form === 'table' && <TableOut queen={{ id: queen.id, title: queenTitle(queen) }} />}
     </div>
   );

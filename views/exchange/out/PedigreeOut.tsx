@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { journalFileName } from '../../../src/exchange/journal-file/index.ts';
 import { type PedigreeOptions, pedigreeEntries } from '../../../src/exchange/pedigree/index.ts';
@@ -14,10 +15,12 @@ import { NameAsk, SaveFile } from './SaveFile.tsx';
 export interface PedigreeOutProps {
   readonly queen: Queen;
   readonly options: PedigreeOptions;
+  /** The ticks by which the options are changed. */
+  readonly children: ComponentChildren;
 }
 
 /** A queen and her ancestors as a file for another keeper's records. */
-export function PedigreeOut({ queen, options: { withTraits, hideYards } }: PedigreeOutProps) {
+export function PedigreeOut({ queen, options: { withTraits, hideYards }, children }: PedigreeOutProps) {
   const store = useStore();
   const registry = store.registry.value;
   const keeper = store.keeper.value;
@@ -26,7 +29,14 @@ export function PedigreeOut({ queen, options: { withTraits, hideYards } }: Pedig
     const scribe = { keeper: keeper.id, now: () => new Date(), newId: store.newId };
     return pedigreeEntries(registry, queen.id, scribe, { withTraits, hideYards });
   }, [registry, queen.id, withTraits, hideYards, keeper.id, keeper.name]);
-  const facts = useMemo(() => manifestOf(entries, registry), [entries, registry]);
+  // Notes bear the day on which they are told; the days of the queens are those of the other entries.
+  const facts = useMemo(() => {
+    const told = manifestOf(
+      entries.filter(({ kind }) => kind !== 'note'),
+      registry,
+    );
+    return { ...told, entries: entries.length, words: 0 };
+  }, [entries, registry]);
   const yards = hideYards ? [] : yardsToldIn(entries, registry);
   const title = queenTitle(queen);
   const scope = { of: 'queen', queen: queen.id, name: title } as const;
@@ -38,8 +48,7 @@ export function PedigreeOut({ queen, options: { withTraits, hideYards } }: Pedig
         For the records of the keeper who gets her or her daughters: what is written of her there later can
         come back to you as a file.
       </p>
-      <NameAsk />
-      <Manifest facts={{ ...facts, words: 0 }}>
+      <Manifest facts={facts}>
         <Line title="Of each queen">
           her possible dams and how sure they are, when she emerged, how she was made and mated, her mark,
           what became of her{withTraits && ', and the records of her colonies as a note'}
@@ -51,6 +60,8 @@ export function PedigreeOut({ queen, options: { withTraits, hideYards } }: Pedig
           {!withTraits && ', what her colonies did'}
         </Line>
       </Manifest>
+      {children}
+      <NameAsk />
       <SaveFile name={journalFileName({ scope, exported })} bytes={estimateBytes(entries)} make={make} />
     </>
   );

@@ -1,14 +1,15 @@
 import { useMemo } from 'preact/hooks';
-import { readTable } from '../../../src/exchange/intake/index.ts';
+import { readTable, type TableRow } from '../../../src/exchange/intake/index.ts';
 import type { QueenId } from '../../../src/journal/ids.ts';
 import { useStore } from '../../app/store-context.ts';
-import { count, list } from '../../parts/words.ts';
+import { list } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import { useToday } from '../use-today.ts';
 import { tableFiles } from './files.ts';
 import styles from './Out.module.css';
 import { SaveFile } from './SaveFile.tsx';
 
-/** Rows of the table that are shown before it is saved. */
+/** Rows of the table that are shown before it is saved: the fullest, in their order. */
 const SHOWN_ROWS = 5;
 
 export interface TableOutProps {
@@ -25,7 +26,7 @@ export function TableOut({ queen }: TableOutProps) {
     <>
       <p class={styles.note}>
         {queen ? `${queen.title} and her ancestors` : 'Every queen'} with her possible dams, the mothers of
-        the drones she met, and the stock behind them: {count(files.count, 'row')}, one a queen. No days, no
+        the drones she met, and the stock behind them: {counted(files.count, 'row')}, one a queen. No days, no
         boxes, no records of traits.{' '}
         {files.yards.length > 0 && `Drone pools are named after ${list(files.yards)}.`}
       </p>
@@ -42,13 +43,17 @@ export function TableOut({ queen }: TableOutProps) {
 
 function FirstRows({ text, total }: { readonly text: string; readonly total: number }) {
   const table = useMemo(() => readTable(text), [text]);
-  const rows = table.rows.slice(-SHOWN_ROWS);
+  const full = (row: TableRow) => row.cells.filter((cell) => cell !== '').length;
+  const rows = [...table.rows]
+    .sort((a, b) => full(b) - full(a) || a.line - b.line)
+    .slice(0, SHOWN_ROWS)
+    .sort((a, b) => a.line - b.line);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a keyboard must be able to scroll the table sideways.
-    <section class={styles.table} tabIndex={0} aria-label="The last rows of the table">
+    <section class={styles.table} tabIndex={0} aria-label="Some rows of the table">
       <table>
         <caption>
-          {rows.length < total ? `The last ${rows.length} of ${total} rows` : count(total, 'row')}
+          {rows.length < total ? `${rows.length} of its ${total} rows` : counted(total, 'row')}
         </caption>
         <thead>
           <tr>

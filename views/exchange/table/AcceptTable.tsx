@@ -5,7 +5,7 @@ import { useStore } from '../../app/store-context.ts';
 import { Button } from '../../parts/Button.tsx';
 import { TextField } from '../../parts/Field.tsx';
 import { FormActions } from '../../parts/FormActions.tsx';
-import { count } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import { ProblemList } from '../in/ProblemList.tsx';
 import { countStatus, draftsSentence } from './plan-words.ts';
 import styles from './Table.module.css';
@@ -34,10 +34,10 @@ export function AcceptTable({ name, plan, onAway, onTaken }: AcceptTableProps) {
     if (nameless && keeper.trim() === '') return;
     setBusy(true);
     if (nameless) await store.nameKeeper(keeper.trim());
-    const written = await store.write(plan.drafts, `${name}: ${count(good, 'row')}`);
+    const written = await store.write(plan.drafts, `${name}: ${counted(good, 'row')}`);
     setBusy(false);
     if (!written.ok) return setProblems(written.problems);
-    onTaken(`${count(good, 'row')} of ${name}: ${draftsSentence(plan)}.`);
+    onTaken(`${counted(good, 'row')} of ${name}: ${draftsSentence(plan)}.`);
   };
 
   return (
@@ -55,7 +55,7 @@ export function AcceptTable({ name, plan, onAway, onTaken }: AcceptTableProps) {
       <FormActions>
         {can && (
           <Button look="main" size="hive" disabled={busy} onPress={take}>
-            Take in {count(good, 'row')}
+            Take in {counted(good, 'row')}
           </Button>
         )}
         <Button size="hive" onPress={onAway}>

@@ -63,8 +63,7 @@ function Column({
           ))}
         </select>
         <p id={`${id}-why`} class={unsure ? styles.unsure : styles.why}>
-          {unsure && 'Please check. '}
-          {column.because} {facts.hint}
+          {unsure ? `Please check. ${column.because}` : facts.hint}
         </p>
       </div>
     </li>

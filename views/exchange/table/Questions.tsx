@@ -1,7 +1,8 @@
 import { useId } from 'preact/hooks';
 import { type Answers, answerTo, type Question } from '../../../src/exchange/intake/index.ts';
 import { Field } from '../../parts/Field.tsx';
-import { plainDays } from './plan-words.ts';
+import { plainDays } from '../counted.ts';
+
 import styles from './Questions.module.css';
 
 export interface QuestionsProps {

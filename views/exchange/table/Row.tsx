@@ -1,7 +1,8 @@
 import type { PlannedRow } from '../../../src/exchange/intake/index.ts';
 import type { Problem } from '../../../src/journal/problems.ts';
 import { sentence } from '../../parts/words.ts';
-import { plainDays, STATUS_WORDS } from './plan-words.ts';
+import { plainDays } from '../counted.ts';
+import { rowWords, STATUS_WORDS } from './plan-words.ts';
 import styles from './Rows.module.css';
 
 export interface RowProps {
@@ -23,8 +24,8 @@ export function Row({ row, cells, onToggle }: RowProps) {
       </th>
       <td class={styles.cells}>{full.join(' · ')}</td>
       <td class={styles.written}>
-        {status !== 'ready' && <p class={styles.status}>{sentence(STATUS_WORDS[status])}</p>}
-        {summary && <p>{plainDays(sentence(summary))}</p>}
+        {status !== 'ready' && !skipped && <p class={styles.status}>{sentence(STATUS_WORDS[status])}</p>}
+        {summary && <p>{sentence(rowWords(summary))}</p>}
         {problems.length > 0 && (
           <ul class={styles.problems}>
             {problems.map((problem) => (
@@ -33,16 +34,16 @@ export function Row({ row, cells, onToggle }: RowProps) {
           </ul>
         )}
       </td>
-      <td class={styles.take}>
+      <td class={styles.leave}>
         {!skipped && (
           <label>
             <input
               type="checkbox"
-              checked={status !== 'left-out'}
+              checked={status === 'left-out'}
               onChange={onToggle}
-              aria-label={`Take row ${line} in`}
+              aria-label={`Leave row ${line} out`}
             />
-            <span class={styles.word}>Take it in</span>
+            <span class={styles.word}>Leave out</span>
           </label>
         )}
       </td>

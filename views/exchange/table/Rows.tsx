@@ -55,7 +55,7 @@ export function Rows({ table, plan, leaveOut, onLeaveOut }: RowsProps) {
             <th scope="col">Row</th>
             <th scope="col">In your table</th>
             <th scope="col">What is written</th>
-            <th scope="col">Take it</th>
+            <th scope="col">Leave out</th>
           </tr>
         </thead>
         <tbody>

@@ -1,7 +1,7 @@
 import type { Table } from '../../../src/exchange/intake/index.ts';
 import { routes } from '../../app/routes.ts';
 import { PageHeader } from '../../parts/PageHeader.tsx';
-import { count } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 import { ProblemList } from '../in/ProblemList.tsx';
 import type { TableWork } from '../incoming.ts';
 import { AcceptTable } from './AcceptTable.tsx';
@@ -31,7 +31,7 @@ export function TableIntake({ name, table, work, onWork, onAway, onTaken }: Tabl
       <PageHeader
         title={name}
         above={{ label: 'Exchange', href: routes.exchange() }}
-        lead={`A table of ${count(table.rows.length, 'row')} and ${count(columns, 'column')}, divided by ${delimiterWords(table.delimiter)}. Nothing is written before you take it in.`}
+        lead={`A table of ${counted(table.rows.length, 'row')} and ${counted(columns, 'column')}, divided by ${delimiterWords(table.delimiter)}. Nothing is written before you take it in.`}
       />
       <div class={styles.page}>
         <ProblemList problems={plan.problems} />

@@ -2,7 +2,8 @@ import type { IntakePlan, PlannedRow, RowStatus } from '../../../src/exchange/in
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { Draft } from '../../../src/journal/entry.ts';
 import { dayText } from '../../parts/days.ts';
-import { count, list } from '../../parts/words.ts';
+import { list } from '../../parts/words.ts';
+import { counted } from '../counted.ts';
 
 /** What a plan would write, in words for the keeper. */
 
@@ -29,7 +30,7 @@ export function statusSentence(counts: StatusCounts): string {
   const partly = counts.partly > 0 ? `, ${counts.partly} of them with cells kept as notes` : '';
   const rest = [
     counts.problem > 0
-      ? `${count(counts.problem, 'row')} ${counts.problem === 1 ? 'stays' : 'stay'} out until mended`
+      ? `${counted(counts.problem, 'row')} ${counts.problem === 1 ? 'stays' : 'stay'} out until mended`
       : '',
     counts.same > 0 ? `${counts.same} ${counts.same === 1 ? 'is' : 'are'} on record already` : '',
     counts['left-out'] > 0 ? `${counts['left-out']} left out by you` : '',
@@ -38,7 +39,7 @@ export function statusSentence(counts: StatusCounts): string {
   const first =
     good === 0
       ? 'No row can be taken in yet'
-      : `${count(good, 'row')} ${good === 1 ? 'is' : 'are'} taken in${partly}`;
+      : `${counted(good, 'row')} ${good === 1 ? 'is' : 'are'} taken in${partly}`;
   return `${[first, ...rest].join('; ')}.`;
 }
 
@@ -61,16 +62,31 @@ export function draftsSentence({ drafts }: Pick<IntakePlan, 'drafts'>): string {
   const parts = COUNTED.flatMap(([kinds, one, many]) => {
     const sum = kinds.reduce((total, kind) => total + (left.get(kind) ?? 0), 0);
     for (const kind of kinds) left.delete(kind);
-    return sum > 0 ? [count(sum, one, many)] : [];
+    return sum > 0 ? [counted(sum, one, many)] : [];
   });
   const other = [...left.values()].reduce((sum, each) => sum + each, 0);
-  if (other > 0) parts.push(`${count(other, 'other entry', 'other entries')} about them`);
+  if (other > 0) parts.push(`${counted(other, 'other entry', 'other entries')} about them`);
   return parts.length === 0 ? 'nothing' : list(parts);
 }
 
-/** The text with days as the screens say them: "2024-05-14" becomes "14 May 2024". */
-export function plainDays(text: string): string {
-  return text.replace(/\b(?:19|20)\d\d-\d\d(?:-\d\d)?\b/g, (day) => dayText(day as RoughDay));
+/**
+ * What is written of a row, with the records of one day put together: "gentle 3 (2024-05-14); calm 4 (2024-05-14)"
+ * becomes "14 May 2024: gentle 3, calm 4".
+ */
+export function rowWords(summary: string): string {
+  const parts: { readonly day: string | undefined; readonly words: string[] }[] = [];
+  for (const part of summary.split('; ')) {
+    const dated = /^(.*) \((\d{4}(?:-\d\d){0,2})\)$/.exec(part);
+    const [day, words] = [dated?.[2], dated?.[1] ?? part];
+    const last = parts.at(-1);
+    if (day !== undefined && last?.day === day) last.words.push(words);
+    else parts.push({ day, words: [words] });
+  }
+  return parts
+    .map(({ day, words }) =>
+      day === undefined ? words.join('; ') : `${dayText(day as RoughDay)}: ${words.join(', ')}`,
+    )
+    .join('; ');
 }
 
 /** A delimiter in words. */
