@@ -9,6 +9,15 @@ export function isAlive(colony: Colony, on: PlainDay): boolean {
   return colony.ended === undefined || lastDay(colony.ended.day) >= on;
 }
 
+/**
+ * True when the colony had begun and not ended by the end of this day, as the screens show it. An end known to the
+ * month or year counts from its first day on.
+ */
+export function isLiving(colony: Colony, on: PlainDay): boolean {
+  if (firstDay(colony.started) > on) return false;
+  return colony.ended === undefined || firstDay(colony.ended.day) > on;
+}
+
 /** Where the colony stood on a day: the last stay begun by then. */
 export function stayOn(colony: Colony, on: PlainDay): Stay | undefined {
   return colony.stays.findLast((stay) => firstDay(stay.from) <= on) ?? colony.stays[0];
@@ -43,10 +52,10 @@ export function colonyOfQueen(registry: Registry, queen: Queen, on: PlainDay): C
   return tenure && registry.colonies.get(tenure.colony);
 }
 
-/** Colonies alive at a yard on a day, by label. */
+/** Colonies living at a yard at the end of a day, by label. */
 export function coloniesAt(registry: Registry, yard: YardId, on: PlainDay): readonly Colony[] {
   return [...registry.colonies.values()]
-    .filter((colony) => isAlive(colony, on) && yardOn(colony, on) === yard)
+    .filter((colony) => isLiving(colony, on) && yardOn(colony, on) === yard)
     .sort(byLabel);
 }
 
@@ -73,7 +82,7 @@ export function byLabel(a: Colony, b: Colony): number {
 export function layingQueens(registry: Registry, on: PlainDay): readonly Queen[] {
   const heads: Queen[] = [];
   for (const colony of registry.colonies.values()) {
-    if (!isAlive(colony, on)) continue;
+    if (!isLiving(colony, on)) continue;
     const head = headOn(registry, colony, on);
     if (head && head.state.is === 'laying') heads.push(head);
   }

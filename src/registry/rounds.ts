@@ -14,7 +14,7 @@ import type { Entry, EntryKind, EntryOf } from '../journal/entry.ts';
 import type { ColonyId, KeeperId, YardId } from '../journal/ids.ts';
 import { ALL_HERS_DAYS } from './attribution.ts';
 import { calendarFacts } from './calendar.ts';
-import { byLabel, headOn, isAlive, tenureOn, yardOn, yardsOf } from './queries.ts';
+import { byLabel, headOn, isLiving, tenureOn, yardOn, yardsOf } from './queries.ts';
 import type { Colony, Registry } from './state.ts';
 
 /** What the rounds need to know of one colony: its queen's calendar, if one runs, and its tasks. */
@@ -43,7 +43,7 @@ export function rounds(registry: Registry, options: RoundsOptions): readonly Yar
   const byYard = new Map<YardId | undefined, ColonyRound[]>();
   const mine = options.keeper && yardsOf(registry, options.keeper);
   const living = [...registry.colonies.values()]
-    .filter((colony) => isAlive(colony, options.on))
+    .filter((colony) => isLiving(colony, options.on))
     .filter((colony) => !mine || mine.has(yardOn(colony, options.on) as YardId))
     .sort(byLabel);
   for (const colony of living) {

@@ -1,4 +1,4 @@
-import { coloniesAt, isAlive, yardOn } from '../../src/registry/queries.ts';
+import { coloniesAt, isLiving, yardOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
@@ -15,7 +15,7 @@ export function ColonyHeader({ colony }: { readonly colony: Colony }) {
   const on = useStore().on.value;
   const yard = registry.yards.get(yardOn(colony, on) as never);
   const neighbour = yard && roofNeighbour(colony, on, coloniesAt(registry, yard.id, on));
-  const alive = isAlive(colony, on);
+  const alive = isLiving(colony, on);
   return (
     <PageHeader
       above={

@@ -1,5 +1,5 @@
 import { dayNumber, firstDay } from '../../src/journal/day.ts';
-import { headOn, isAlive, tenureOn, wintersHeaded } from '../../src/registry/queries.ts';
+import { headOn, isLiving, tenureOn, wintersHeaded } from '../../src/registry/queries.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
 import { dayInYear, dayText, relativeDay } from '../parts/days.ts';
@@ -9,7 +9,7 @@ import { COMPASS, count, LOSS_CAUSES, QUEEN_LOSSES } from '../parts/words.ts';
 
 /** How a colony stands on a day: its head and since when, its strength as last seen, its place. */
 export function StateSentence({ colony, registry, on }: HeadProps) {
-  if (!isAlive(colony, on) && colony.ended) {
+  if (!isLiving(colony, on) && colony.ended) {
     return (
       <>
         Ended on {dayText(colony.ended.day)}: {LOSS_CAUSES[colony.ended.cause]}

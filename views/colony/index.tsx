@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { ColonyId } from '../../src/journal/ids.ts';
-import { isAlive } from '../../src/registry/queries.ts';
+import { isLiving } from '../../src/registry/queries.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
@@ -30,7 +30,7 @@ export function ColonyPage({ id }: { readonly id?: string }) {
       />
     );
   }
-  const alive = isAlive(colony, store.on.value);
+  const alive = isLiving(colony, store.on.value);
   return (
     <>
       <ColonyHeader colony={colony} />

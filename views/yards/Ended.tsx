@@ -1,5 +1,5 @@
 import { firstDay } from '../../src/journal/day.ts';
-import { isAlive, yardOn } from '../../src/registry/queries.ts';
+import { isLiving, yardOn } from '../../src/registry/queries.ts';
 import type { Colony, Yard } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
@@ -12,7 +12,7 @@ export function Ended({ yard }: { readonly yard: Yard }) {
   const registry = useRegistry();
   const on = useStore().on.value;
   const ended = [...registry.colonies.values()]
-    .flatMap((colony) => (colony.ended && !isAlive(colony, on) ? [{ colony, end: colony.ended }] : []))
+    .flatMap((colony) => (colony.ended && !isLiving(colony, on) ? [{ colony, end: colony.ended }] : []))
     .filter(({ colony, end }) => yardOn(colony, firstDay(end.day)) === yard.id)
     .sort((a, b) => (a.end.day < b.end.day ? 1 : a.end.day > b.end.day ? -1 : byId(a.colony, b.colony)));
   if (ended.length === 0) return null;

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { coloniesAt, isAlive } from '../../src/registry/queries.ts';
+import { coloniesAt, isLiving } from '../../src/registry/queries.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
@@ -27,7 +27,7 @@ export function YardSection({ yard, alone }: YardSectionProps) {
   const [adding, setAdding] = useState(false);
   const colonies = coloniesAt(registry, yard.id, on);
   const winter = winterInQuestion(on);
-  const awaiting = awaitingOutcome(registry, yard, winter, on).filter((colony) => isAlive(colony, on));
+  const awaiting = awaitingOutcome(registry, yard, winter, on).filter((colony) => isLiving(colony, on));
   const wintered = winterSentence(registry, yard, winter);
   return (
     <section class={styles.yard} aria-labelledby={`yard-${yard.id}`}>

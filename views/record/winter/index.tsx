@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { ColonyId, YardId } from '../../../src/journal/ids.ts';
-import { isAlive } from '../../../src/registry/queries.ts';
+import { isLiving } from '../../../src/registry/queries.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { go, routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
@@ -33,7 +33,7 @@ export function WinterWalk({ id }: { readonly id?: string }) {
       />
     );
   const waiting = awaitingOutcome(store.registry.value, yard, winter, on).filter((colony) =>
-    isAlive(colony, on),
+    isLiving(colony, on),
   );
   const walk = byRoof(waiting, on).flat();
   const drafts = walk.flatMap(
