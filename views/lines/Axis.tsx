@@ -44,8 +44,8 @@ export function Axis({ scale, view, plot, winters }: AxisProps) {
                   {room > YEAR_ROOM ? each.year : `’${String(each.year).slice(2)}`}
                 </text>
               )}
-              {counts && count && (
-                <text x={viewX(view, each.winter?.to ?? 0) - 8} y="36">
+              {counts && count && isInside(viewX(view, each.winter?.to ?? 0), plot) && (
+                <text x={keepInside(viewX(view, each.winter?.to ?? 0) - 8, plot)} y="36">
                   {count.cameOut} of {count.wentIn}
                 </text>
               )}
@@ -60,4 +60,15 @@ export function Axis({ scale, view, plot, winters }: AxisProps) {
       </svg>
     </div>
   );
+}
+
+/** Half the width of a count of queens, in pixels. */
+const HALF_COUNT = 30;
+
+function isInside(x: number, plot: number): boolean {
+  return x >= 0 && x <= plot + 1;
+}
+
+function keepInside(x: number, plot: number): number {
+  return Math.min(plot - HALF_COUNT, Math.max(HALF_COUNT, x));
 }

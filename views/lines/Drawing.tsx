@@ -82,7 +82,7 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
     <div ref={box} class={large ? styles.roaming : undefined}>
       <div class={styles.top}>
         <Axis scale={scale} view={zoom.view} plot={plot} winters={winters} />
-        <ZoomButtons zoom={zoom} />
+        <ZoomButtons zoom={zoom} whole={large ? 'Whole' : 'All years'} />
       </div>
       <div
         ref={stage}

@@ -6,6 +6,7 @@ import { LineMark } from './LineMark.tsx';
 import { besides, ended, hangsOn, survived, verdict } from './line-words.ts';
 import type { LineSummary } from './summaries.ts';
 import { WinterBars } from './WinterBars.tsx';
+import { monthText } from './words.ts';
 
 export interface LineListProps {
   readonly lines: readonly LineSummary[];
@@ -32,7 +33,10 @@ export function LineList({ lines, chosen, onChoose }: LineListProps) {
           >
             <span class={styles.head}>
               <LineMark letter={line.letter} hue={line.hue} />
-              <i class={`${styles.name} ${line.named ? '' : styles.unnamed}`}>{line.title}</i>
+              <i class={`${styles.name} ${line.named ? '' : styles.unnamed}`}>
+                {line.title}
+                {!line.named && `, ${monthText(line.since).slice(-4)}`}
+              </i>
             </span>
             <span>
               <span class={line.living === 1 ? styles.sole : styles.hangs}>{hangsOn(line)}</span>

@@ -4,7 +4,7 @@ import styles from './ZoomButtons.module.css';
 const STEP = 1.6;
 
 /** Larger, smaller, and all of it: for a thumb, a mouse and a keyboard alike. */
-export function ZoomButtons({ zoom }: { readonly zoom: Zoom }) {
+export function ZoomButtons({ zoom, whole }: { readonly zoom: Zoom; readonly whole: string }) {
   return (
     <div class={styles.buttons}>
       <button type="button" aria-label="Larger" onClick={() => zoom.zoomBy(STEP)}>
@@ -15,7 +15,7 @@ export function ZoomButtons({ zoom }: { readonly zoom: Zoom }) {
       </button>
       {!zoom.isWhole && (
         <button type="button" class={styles.all} onClick={zoom.whole}>
-          All years
+          {whole}
         </button>
       )}
     </div>

@@ -51,11 +51,7 @@ export function useZoom(element: RefObject<HTMLElement | null>, options: ZoomOpt
       ])
       .filter(wanted)
       .on('zoom', ({ transform }: D3ZoomEvent<HTMLElement, unknown>) => {
-        setView(
-          both
-            ? { kx: transform.k, ky: transform.k, x: transform.x, y: transform.y }
-            : { kx: transform.k, ky: 1, x: transform.x, y: 0 },
-        );
+        setView(both ? roamingView(transform, options) : { kx: transform.k, ky: 1, x: transform.x, y: 0 });
       });
     const quiet = both ? () => {} : leaveScrollingToThePage(node);
     const selection = select(node).call(around);
@@ -78,7 +74,7 @@ export function useZoom(element: RefObject<HTMLElement | null>, options: ZoomOpt
         const [dx, dy] = shortestMove(zoomTransform(node), x, y, options);
         if (dx !== 0 || dy !== 0) select(node).call(around.translateBy, dx, dy);
       }),
-    isWhole: view.kx <= least * 1.0001,
+    isWhole: (both ? view.ky : view.kx) <= least * 1.0001,
   };
 }
 
@@ -92,6 +88,26 @@ function smallest({ width, height, windowWidth, windowHeight, both }: ZoomOption
   return both ? Math.min(wide, windowHeight / height) : wide;
 }
 
+interface Transform {
+  readonly k: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * Both ways alike, except that time is never pressed into less than the window: of a tall registry seen whole only
+ * the lanes get thin.
+ */
+export function roamingView(
+  { k, x, y }: Transform,
+  { width, windowWidth }: Pick<ZoomOptions, 'width' | 'windowWidth'>,
+): View {
+  const kx = Math.max(k, Math.min(1, windowWidth / width));
+  const middle = (windowWidth / 2 - x) / k;
+  const shift = windowWidth / 2 - kx * middle;
+  return { kx, ky: k, x: Math.min(0, Math.max(windowWidth - kx * width, shift)), y };
+}
+
 /** The wheel scrolls the page as everywhere; with Ctrl, or two fingers on a pad, it zooms. */
 function wanted(event: Event): boolean {
   if (event.type === 'wheel') return (event as WheelEvent).ctrlKey || (event as WheelEvent).metaKey;
@@ -101,7 +117,7 @@ function wanted(event: Event): boolean {
 const MARGIN = 48;
 
 function shortestMove(
-  transform: { readonly k: number; readonly x: number; readonly y: number },
+  transform: Transform,
   x: number,
   y: number,
   { windowWidth, windowHeight, both }: ZoomOptions,

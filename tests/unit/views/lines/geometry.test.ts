@@ -8,6 +8,7 @@ import { livesOf } from '../../../../views/lines/lives.ts';
 import { branchesOf } from '../../../../views/lines/outline-tree.ts';
 import { isLarge, metricsFor, plotFor } from '../../../../views/lines/sizes.ts';
 import { timeScale } from '../../../../views/lines/time-scale.ts';
+import { roamingView } from '../../../../views/lines/use-zoom.ts';
 import { AT_REST } from '../../../../views/lines/view.ts';
 import { nearest, stepOfKey, walk } from '../../../../views/lines/walk.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
@@ -162,5 +163,24 @@ describe('the width', () => {
     expect(phone.yearWidth * 12).toBeGreaterThan(phone.plot);
     const desk = plotFor(1100, 6);
     expect(desk.yearWidth * 6).toBeCloseTo(desk.plot, 9);
+  });
+});
+
+describe('a large registry seen through a window', () => {
+  const size = { width: 1000, windowWidth: 500 };
+
+  it('moves and grows both ways alike', () => {
+    expect(roamingView({ k: 2, x: -300, y: -700 }, size)).toEqual({ kx: 2, ky: 2, x: -300, y: -700 });
+  });
+
+  it('keeps the years as wide as the window when only the lanes get thin', () => {
+    expect(roamingView({ k: 0.1, x: 200, y: 0 }, size)).toEqual({ kx: 0.5, ky: 0.1, x: 0, y: 0 });
+  });
+
+  it('does not jump where the two meet', () => {
+    const before = roamingView({ k: 0.5, x: 0, y: 0 }, size);
+    const after = roamingView({ k: 0.5001, x: 0, y: 0 }, size);
+    expect(after.kx).toBeCloseTo(before.kx, 3);
+    expect(after.x).toBeCloseTo(before.x, 1);
   });
 });
