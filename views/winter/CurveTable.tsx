@@ -1,0 +1,50 @@
+import type { SurvivalCurve } from '../../graph/merit/survival/kaplan-meier.ts';
+import type { LineSummary } from '../lines/summaries.ts';
+import styles from './CurveTable.module.css';
+
+/** The curves of all lines in a table: the twin of the drawings. */
+export function CurveTable({
+  lines,
+}: {
+  readonly lines: readonly { readonly summary: LineSummary; readonly curve: SurvivalCurve }[];
+}) {
+  return (
+    <details class={styles.twin}>
+      <summary>The same as a table</summary>
+      <div class={styles.wide}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Line</th>
+              <th scope="col">Winter</th>
+              <th scope="col">Faced it</th>
+              <th scope="col">Lost in it</th>
+              <th scope="col">Watched no longer</th>
+              <th scope="col">Share left</th>
+              <th scope="col">95 % limits</th>
+            </tr>
+          </thead>
+          <tbody>
+            {lines.flatMap(({ summary, curve }) =>
+              curve.steps.map(({ time, atRisk, deaths, lastSeen, survival, low, high }, at) => (
+                <tr key={`${summary.line} ${time}`}>
+                  <th scope="row">{at === 0 ? `${summary.letter} ${summary.title}` : ''}</th>
+                  <td>{time}</td>
+                  <td>{atRisk}</td>
+                  <td>{deaths}</td>
+                  <td>{lastSeen}</td>
+                  <td>{Math.round(100 * survival)} %</td>
+                  <td>
+                    {low === undefined || high === undefined
+                      ? 'none left'
+                      : `${Math.round(100 * low)} to ${Math.round(100 * high)} %`}
+                  </td>
+                </tr>
+              )),
+            )}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  );
+}
