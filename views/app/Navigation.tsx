@@ -6,7 +6,18 @@ const PLACES = [
   {
     label: 'Yards',
     href: routes.yards(),
-    holds: ['/yards', '/colony', '/split', '/carry', '/winter', '/record', '/entry', '/history'],
+    holds: [
+      '/yards',
+      '/colony',
+      '/split',
+      '/carry',
+      '/winter',
+      '/winters',
+      '/mites',
+      '/record',
+      '/entry',
+      '/history',
+    ],
   },
   { label: 'Lines', href: routes.lines(), holds: ['/lines', '/queen'] },
   { label: 'Choose', href: routes.choose(), holds: ['/choose'] },
@@ -28,6 +39,7 @@ export function Navigation({ path }: { readonly path: string }) {
             <a href={href} aria-current={isHere(path, holds) ? 'page' : undefined}>
               {label}
             </a>
+            {label === 'Yards' && <UnderYards path={path} />}
           </li>
         ))}
       </ul>
@@ -44,6 +56,24 @@ export function Navigation({ path }: { readonly path: string }) {
         Settings
       </a>
     </nav>
+  );
+}
+
+/** What is told across the yards; on a phone it is reached from the yards themselves. */
+function UnderYards({ path }: { readonly path: string }) {
+  return (
+    <ul class={styles.under}>
+      <li>
+        <a href={routes.mites()} aria-current={path === '/mites' ? 'page' : undefined}>
+          Mites
+        </a>
+      </li>
+      <li>
+        <a href={routes.winters()} aria-current={path === '/winters' ? 'page' : undefined}>
+          Winters
+        </a>
+      </li>
+    </ul>
   );
 }
 

@@ -1,8 +1,8 @@
 import type { EntryOf } from '../../src/journal/entry.ts';
 import type { Settings } from '../../src/store/settings.ts';
+import { lowestThreshold } from '../mites/counts.ts';
 import { dayText } from '../parts/days.ts';
 import { figureWords, miteFigure } from '../parts/entries/mite-words.ts';
-import { thresholdFor } from '../parts/thresholds.ts';
 import type { LaneProps } from './lane.ts';
 import styles from './MiteLane.module.css';
 
@@ -17,7 +17,11 @@ export interface MiteLaneProps extends LaneProps {
 export function MiteLane({ colony, registry, on, scale, top, height, thresholds }: MiteLaneProps) {
   const counts = colony.entries
     .filter((entry): entry is EntryOf<'mite-count'> => entry.kind === 'mite-count')
-    .map((entry) => ({ entry, figure: miteFigure(entry.sample), threshold: thresholdFor(thresholds, entry) }))
+    .map((entry) => ({
+      entry,
+      figure: miteFigure(entry.sample),
+      threshold: lowestThreshold(thresholds, entry),
+    }))
     .filter(({ figure }) => figure.unit === '%');
   const most = Math.max(LEAST_TOP, ...counts.map(({ figure }) => figure.high));
   const base = top + height - 1;

@@ -3,10 +3,10 @@ import type { EntryOf } from '../../src/journal/entry.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
+import { lowestThreshold } from '../mites/counts.ts';
 import { dayInYear } from '../parts/days.ts';
 import { miteFigure } from '../parts/entries/mite-words.ts';
 import { IntervalBar } from '../parts/IntervalBar.tsx';
-import { thresholdFor } from '../parts/thresholds.ts';
 import { treatmentWords } from '../parts/treatment-words.ts';
 import { MITE_METHODS } from '../parts/words.ts';
 import styles from './Mites.module.css';
@@ -30,7 +30,7 @@ export function Mites({ colony }: { readonly colony: Colony }) {
   const figures = counts.map((entry) => ({
     entry,
     figure: miteFigure(entry.sample),
-    threshold: thresholdFor(miteThresholds, entry),
+    threshold: lowestThreshold(miteThresholds, entry),
   }));
   const max = (unit: string) =>
     Math.max(
@@ -63,7 +63,7 @@ export function Mites({ colony }: { readonly colony: Colony }) {
         {miteThresholds.length === 0 && (
           <>
             {' '}
-            <a href={routes.settings()}>Set the thresholds you go by</a>.
+            <a href={routes.mites()}>Set the thresholds you go by</a>.
           </>
         )}
       </p>

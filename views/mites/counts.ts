@@ -62,6 +62,14 @@ export function thresholdsFor(
     .sort((a, b) => a.value - b.value || (a.id < b.id ? -1 : 1));
 }
 
+/** The one met first as mites rise; none where the keeper set none for this method and month. */
+export function lowestThreshold(
+  thresholds: readonly Threshold[],
+  count: Pick<Count, 'day' | 'sample'>,
+): Threshold | undefined {
+  return thresholdsFor(thresholds, count)[0];
+}
+
 function setAsideBy(spans: readonly TreatmentSpan[], entry: Count): SetAside | undefined {
   const behind = behindCount(spans, entry.day);
   if (!behind || !spoiltByTreatment({ ...NO_COUNT, treatment: behind.state })) return undefined;

@@ -44,6 +44,13 @@ export function Yards({ id }: { readonly id?: string }) {
                 .join(' ')
             : `${count(colonies.length, 'living colony', 'living colonies')} in ${count(all.length, 'yard')}.`
         }
+        actions={
+          !only && (
+            <p class={styles.across}>
+              Across the yards: <a href={routes.mites()}>mites</a> <a href={routes.winters()}>winters</a>
+            </p>
+          )
+        }
       />
       {colonies.length > 0 && <HeadKey heads={colonies.map((colony) => headState(registry, colony, on))} />}
       <div class={styles.yards}>

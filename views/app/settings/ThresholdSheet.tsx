@@ -5,11 +5,9 @@ import { CheckList } from '../../parts/CheckList.tsx';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { monthName } from '../../parts/days.ts';
 import { TextField } from '../../parts/Field.tsx';
-import { SelectField } from '../../parts/SelectField.tsx';
 import { Sheet } from '../../parts/Sheet.tsx';
 import { MITE_METHODS } from '../../parts/words.ts';
 import { useStore } from '../store-context.ts';
-import { PUBLISHED } from './published-thresholds.ts';
 import styles from './Settings.module.css';
 import type { Threshold } from './Thresholds.tsx';
 
@@ -32,14 +30,6 @@ export function ThresholdSheet({ threshold, onClose }: ThresholdSheetProps) {
   const [months, setMonths] = useState<readonly string[]>(threshold?.months.map(String) ?? []);
   const [jurisdiction, setJurisdiction] = useState(threshold?.jurisdiction ?? '');
   const [source, setSource] = useState(threshold?.source ?? '');
-  const takeOver = (published: (typeof PUBLISHED)[number] | undefined) => {
-    if (!published) return;
-    setMethod(published.method);
-    setValue(String(published.value));
-    setMonths(published.months.map(String));
-    setJurisdiction(published.jurisdiction);
-    setSource(published.source);
-  };
   const figure = Number(value.replace(',', '.'));
   const whole = method && figure > 0 && months.length > 0 && jurisdiction.trim() && source.trim();
   const save = async () => {
@@ -59,16 +49,6 @@ export function ThresholdSheet({ threshold, onClose }: ThresholdSheetProps) {
   return (
     <Sheet title={threshold ? 'Change the threshold' : 'Add a threshold'} onClose={onClose}>
       <div class={styles.column}>
-        {!threshold && (
-          <SelectField
-            label="Start from a published one"
-            none="write my own"
-            value={undefined}
-            onChange={(at) => at && takeOver(PUBLISHED[Number(at)])}
-            options={PUBLISHED.map((each, at) => ({ value: String(at), label: offerText(each) }))}
-            hint="Published thresholds differ; none is a rule of this app."
-          />
-        )}
         <ChoiceRow label="For counts by" options={METHODS} value={method} onChange={setMethod} />
         <TextField
           label={method === 'natural-drop' ? 'Act from (mites a day)' : 'Act from (mites in 100 bees)'}
@@ -95,9 +75,4 @@ export function ThresholdSheet({ threshold, onClose }: ThresholdSheetProps) {
       </div>
     </Sheet>
   );
-}
-
-function offerText({ value, method, jurisdiction }: (typeof PUBLISHED)[number]): string {
-  const unit = method === 'natural-drop' ? 'a day' : 'in 100 bees';
-  return `${value} ${unit}, ${MITE_METHODS[method].toLowerCase()}: ${jurisdiction}`;
 }

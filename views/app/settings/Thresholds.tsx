@@ -4,6 +4,7 @@ import { Button } from '../../parts/Button.tsx';
 import { shortMonth } from '../../parts/days.ts';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
 import { list, MITE_METHODS, number } from '../../parts/words.ts';
+import { routes } from '../routes.ts';
 import { useStore } from '../store-context.ts';
 import styles from './Settings.module.css';
 import { ThresholdSheet } from './ThresholdSheet.tsx';
@@ -53,7 +54,12 @@ export function Thresholds() {
           </li>
         ))}
       </ul>
-      <Button onPress={() => setOpen('new')}>Add a threshold</Button>
+      <div class={styles.row}>
+        <Button onPress={() => setOpen('new')}>Add a threshold</Button>
+        <Button look="quiet" href={routes.mites()}>
+          Published ones to take over
+        </Button>
+      </div>
       <NumberStepper
         label="Count again every"
         unit="(days, in the mite season)"

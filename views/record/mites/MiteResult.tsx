@@ -2,9 +2,9 @@ import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
+import { lowestThreshold } from '../../mites/counts.ts';
 import { figureWords, miteFigure } from '../../parts/entries/mite-words.ts';
 import { IntervalBar } from '../../parts/IntervalBar.tsx';
-import { thresholdFor } from '../../parts/thresholds.ts';
 import { treatmentWords } from '../../parts/treatment-words.ts';
 import styles from './MiteResult.module.css';
 
@@ -18,7 +18,7 @@ export interface MiteResultProps {
 export function MiteResult({ colony, day, sample }: MiteResultProps) {
   const { settings, registry } = useStore();
   const figure = miteFigure(sample);
-  const threshold = thresholdFor(settings.value.miteThresholds, { day, sample });
+  const threshold = lowestThreshold(settings.value.miteThresholds, { day, sample });
   const spoilt = treatmentWords(day, registry.value, colony);
   return (
     <div class={styles.result}>
