@@ -95,7 +95,8 @@ async function writeWithdrawal(
 export async function undoAction(core: Core): Promise<Result<readonly Entry[]>> {
   const target = core.stacks.peek().done.at(-1);
   if (!target) return success([]);
-  const ids = entriesOfAction(core.journal.peek(), target).map(({ id }) => id);
+  const entries = core.actions.get(target) ?? entriesOfAction(core.journal.peek(), target);
+  const ids = entries.map(({ id }) => id);
   return writeWithdrawal(core, ids, UNDO_REASON, `Undone: ${core.titles.get(target) ?? ''}`);
 }
 
@@ -126,6 +127,7 @@ export async function save(
   });
   if (!saved.ok) return saved;
   core.titles.set(first.action, title);
+  core.actions.set(first.action, entries);
   show(core, entries);
   core.channel?.tell({ kind: 'wrote', entries: entries.map(({ id }) => id) });
   await askToPersist(core);

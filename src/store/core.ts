@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { localDay, type PlainDay } from '../journal/day.ts';
+import type { Entry } from '../journal/entry.ts';
 import type { ActionId, KeeperId } from '../journal/ids.ts';
 import type { Journal } from '../journal/journal.ts';
 import type { Problem } from '../journal/problems.ts';
@@ -27,6 +28,8 @@ export interface Core {
   readonly stacks: Signal<UndoStacks>;
   /** Words of each action written on this device. */
   readonly titles: Map<ActionId, string>;
+  /** Entries of actions looked up before. */
+  readonly actions: Map<ActionId, readonly Entry[]>;
   readonly imports: Map<ActionId, ImportRecord>;
   /** The day that `on` was last set to by the clock; while `on` is still this day, it follows the clock. */
   today: PlainDay;
@@ -52,6 +55,7 @@ export function createCore(options: StoreOptions): Core {
     problems: signal<readonly Problem[]>([]),
     stacks: signal(NOTHING_DONE),
     titles: new Map(),
+    actions: new Map(),
     imports: new Map(),
     today,
     database: undefined,

@@ -19,11 +19,13 @@ export interface StoredPhoto {
  */
 export interface ImportRecord {
   readonly id: ActionId;
-  readonly added: readonly Entry[];
+  readonly added: readonly EntryId[];
   /** Entries as they stood before, where the file held another content under the same id. */
   readonly replaced: readonly Entry[];
   /** What was kept in their place. */
   readonly kept: readonly Entry[];
+  /** The added entries themselves, while the import is undone and they stand nowhere else. */
+  readonly takenOut: readonly Entry[];
   readonly turns: readonly ImportTurn[];
 }
 

@@ -40,27 +40,30 @@ export async function uniteWith(
   photos: readonly StoredPhoto[],
 ): Promise<Result<UnionPreview>> {
   const preview = previewUnion(core, entries);
-  if (preview.added.length === 0 && preview.altered.length === 0 && photos.length === 0)
-    return success(preview);
   const journal = core.journal.peek();
+  const kept = preview.altered.map((each) => each.kept);
   const record: ImportRecord = {
     id: core.options.newId() as ActionId,
-    added: preview.added,
+    added: preview.added.map(({ id }) => id),
     replaced: preview.altered.flatMap(({ id }) => journal.get(id) ?? []),
-    kept: preview.altered.map(({ kept }) => kept),
+    kept,
+    takenOut: [],
     turns: [],
   };
+  const changes = record.added.length > 0 || kept.length > 0;
+  if (!changes && photos.length === 0) return success(preview);
   const saved = await onDisk(core, async (database) => {
     const transaction = database.transaction(['entries', 'imports', 'photos'], 'readwrite', DURABLE);
     const store = transaction.objectStore('entries');
     await Promise.all([
-      ...[...record.added, ...record.kept].map((entry) => store.put(entry)),
+      ...[...preview.added, ...kept].map((entry) => store.put(entry)),
       ...photos.map((photo) => transaction.objectStore('photos').put(photo)),
-      transaction.objectStore('imports').put(record),
+      ...(changes ? [transaction.objectStore('imports').put(record)] : []),
       transaction.done,
     ]);
   });
   if (!saved.ok) return saved;
+  if (!changes) return success(preview);
   core.imports.set(record.id, record);
   showJournal(core, unite(journal, entries).journal);
   return success(preview);
@@ -72,13 +75,15 @@ export async function turnImport(
   record: ImportRecord,
   turn: 'undone' | 'redone',
 ): Promise<Result<readonly Entry[]>> {
+  const journal = new Map(core.journal.peek());
+  const added = turn === 'undone' ? record.added.flatMap((id) => journal.get(id) ?? []) : record.takenOut;
   const turned: ImportRecord = {
     ...record,
+    takenOut: turn === 'undone' ? added : [],
     turns: [...record.turns, { id: core.options.newId() as ActionId, turn }],
   };
-  const journal = new Map(core.journal.peek());
-  const put = turn === 'undone' ? record.replaced : [...record.added, ...record.kept];
-  const remove = turn === 'undone' ? record.added.map(({ id }) => id) : [];
+  const put = turn === 'undone' ? record.replaced : [...added, ...record.kept];
+  const remove = turn === 'undone' ? record.added : [];
   const saved = await onDisk(core, async (database) => {
     const transaction = database.transaction(['entries', 'imports'], 'readwrite', DURABLE);
     const store = transaction.objectStore('entries');
@@ -94,7 +99,7 @@ export async function turnImport(
   for (const entry of put) journal.set(entry.id, entry);
   for (const id of remove) journal.delete(id);
   showJournal(core, journal);
-  return success(record.added);
+  return success(added);
 }
 
 function showJournal(core: Core, journal: Journal): void {

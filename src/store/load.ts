@@ -124,6 +124,7 @@ async function readAll(core: Core, database: Database, demo: DemoYard | undefine
   titleKeys.forEach((action, index) => {
     core.titles.set(action, titleTexts[index] ?? '');
   });
+  core.actions.clear();
   core.imports.clear();
   for (const record of imports) core.imports.set(record.id, record);
   core.persistenceAsked = asked === true;

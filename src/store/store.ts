@@ -91,9 +91,22 @@ function signalsOf(core: Core) {
 function described(core: Core, action: ActionId | undefined): WrittenAction | undefined {
   if (!action) return undefined;
   const record = core.imports.get(action);
-  if (record) return { action, title: 'Records brought in', entries: record.added };
-  const entries = entriesOfAction(core.journal.value, action);
+  const journal = core.journal.value;
+  if (record) {
+    const there = record.added.flatMap((id) => journal.get(id) ?? []);
+    return { action, title: 'Records brought in', entries: there.length > 0 ? there : record.takenOut };
+  }
+  const entries = writtenEntries(core, action);
   return { action, title: core.titles.get(action) ?? actionTitle(entries, core.registry.value), entries };
+}
+
+/** Entries of an action never change, so the journal is searched for them once. */
+function writtenEntries(core: Core, action: ActionId): readonly Entry[] {
+  const known = core.actions.get(action);
+  if (known) return known;
+  const entries = entriesOfAction(core.journal.peek(), action);
+  core.actions.set(action, entries);
+  return entries;
 }
 
 function writingOf(core: Core) {
@@ -137,6 +150,7 @@ async function openOther(core: Core, records: Records): Promise<void> {
     core.stacks.value = NOTHING_DONE;
   });
   core.titles.clear();
+  core.actions.clear();
   core.imports.clear();
   await load(core);
   joinOtherTabs(core);

@@ -83,7 +83,7 @@ function withdrawnBy(journal: Journal, entry: Entry | undefined): Entry | undefi
 export function undoStacks(journal: Journal, keeper: KeeperId, imports: Iterable<ImportRecord>): UndoStacks {
   const steps: { readonly id: ActionId; readonly step: Step }[] = [];
   const brought = new Set<EntryId>();
-  for (const { added } of imports) for (const { id } of added) brought.add(id);
+  for (const { added } of imports) for (const id of added) brought.add(id);
   for (const [action, entries] of actionsOf(journal, keeper, brought)) {
     const step = stepOf(journal, entries);
     if (step) steps.push({ id: action, step });
