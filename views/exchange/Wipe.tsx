@@ -5,7 +5,7 @@ import { TextField } from '../parts/Field.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { counted } from './counted.ts';
-import { keepLastSaved, readLastSaved, savedWords } from './last-saved.ts';
+import { keepLastSaved, markOf, readLastSaved, savedWords } from './last-saved.ts';
 import { journalFile } from './out/files.ts';
 import styles from './Wipe.module.css';
 
@@ -33,8 +33,7 @@ export function Wipe() {
 function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose: () => void }) {
   const store = useStore();
   const [word, setWord] = useState('');
-  const size = store.journal.value.size;
-  const entries = counted(size, 'entry', 'entries');
+  const entries = [...store.journal.value.values()];
   const [saved, setSaved] = useState(() => readLastSaved(store.records.value));
   const wipe = async () => {
     await store.wipe();
@@ -47,11 +46,11 @@ function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose
       exported,
       by: store.keeper.value,
       scope: { of: 'all' },
-      entries: [...store.journal.value.values()],
+      entries,
       photos: await store.photos(),
     });
     saveFile(file.text, file.name, file.type);
-    const kept = { day: exported.slice(0, 10), entries: size };
+    const kept = { at: exported, mark: markOf(entries) };
     keepLastSaved(store.records.value, kept);
     setSaved(kept);
   };
@@ -67,13 +66,13 @@ function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose
   }
   return (
     <Sheet title="Delete all records on this device" onClose={onClose}>
-      <p>{savedWords(size, saved)} What is deleted comes back only from a file.</p>
+      <p>{savedWords(entries, saved)} What is deleted comes back only from a file.</p>
       <Button look="main" onPress={save}>
         Save all of it to a file first
       </Button>
       <TextField label="Write delete to go on" value={word} onChange={setWord} />
       <Button disabled={word.trim().toLowerCase() !== 'delete'} onPress={wipe}>
-        Delete {entries}
+        Delete {counted(entries.length, 'entry', 'entries')}
       </Button>
     </Sheet>
   );

@@ -25,9 +25,9 @@ export function Exchange(_props: { readonly id?: string }) {
 
 function Home({ queen }: { readonly queen: string | undefined }) {
   const store = useStore();
-  const entries = store.journal.value.size;
+  const entries = [...store.journal.value.values()];
   const disagreements = store.disagreements.value;
-  const empty = entries === 0;
+  const empty = entries.length === 0;
   const records = store.records.value;
   const out = <Out key={`${records} ${queen ?? ''}`} queen={queen} />;
   return (

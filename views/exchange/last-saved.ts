@@ -1,13 +1,29 @@
-import type { RoughDay } from '../../src/journal/day.ts';
+import { localDay } from '../../src/journal/day.ts';
+import type { Entry } from '../../src/journal/entry.ts';
 import type { Records } from '../../src/store/contract.ts';
 import { dayText } from '../parts/days.ts';
 import { counted } from './counted.ts';
 
 /** When all records were last saved to a file from this device. A reminder and no record: it is kept with the browser. */
 export interface LastSaved {
-  readonly day: string;
-  /** Entries that the file held. */
-  readonly entries: number;
+  /** The moment, as in the file. */
+  readonly at: string;
+  /** Mark of the entries that the file held. */
+  readonly mark: string;
+}
+
+type Entries = readonly Pick<Entry, 'id' | 'recordedAt'>[];
+
+/** A mark that is the same for the same set of entries, in whatever order they stand. O(entries). */
+export function markOf(entries: Entries): string {
+  let sum = 0;
+  for (const { id } of entries) {
+    // FNV-1a over the signs of the id; the sum over all ids does not depend on their order.
+    let hash = 0x811c9dc5;
+    for (let at = 0; at < id.length; at += 1) hash = Math.imul(hash ^ id.charCodeAt(at), 0x01000193);
+    sum = (sum + (hash >>> 0)) % 2 ** 48;
+  }
+  return `${entries.length} ${sum.toString(36)}`;
 }
 
 const key = (records: Records) => `damline saved ${records}`;
@@ -15,7 +31,7 @@ const key = (records: Records) => `damline saved ${records}`;
 export function readLastSaved(records: Records): LastSaved | undefined {
   try {
     const kept = JSON.parse(localStorage.getItem(key(records)) ?? 'null') as LastSaved | null;
-    return kept && typeof kept.day === 'string' && typeof kept.entries === 'number' ? kept : undefined;
+    return kept && typeof kept.at === 'string' && typeof kept.mark === 'string' ? kept : undefined;
   } catch {
     return undefined;
   }
@@ -27,16 +43,18 @@ export function keepLastSaved(records: Records, saved: LastSaved | undefined): v
     if (saved) localStorage.setItem(key(records), JSON.stringify(saved));
     else localStorage.removeItem(key(records));
   } catch {
-    // The next visit says "not saved from this device yet".
+    // The next visit says that nothing was saved from here yet.
   }
 }
 
 /** What stands on this device, and how much of it stands nowhere else as far as is known. */
-export function savedWords(entries: number, saved: LastSaved | undefined): string {
-  const here = `${counted(entries, 'entry', 'entries')} on this device.`;
-  if (!saved) return `${here} They have not been saved to a file from here yet.`;
-  const when = dayText(saved.day as RoughDay);
-  const since = entries - saved.entries;
-  if (since <= 0) return `${here} All of it was saved to a file on ${when}.`;
-  return `${here} Last saved to a file on ${when}; ${counted(since, 'entry', 'entries')} written since.`;
+export function savedWords(entries: Entries, saved: LastSaved | undefined): string {
+  const here = `${counted(entries.length, 'entry', 'entries')} on this device`;
+  if (!saved) return `${here}, not saved to a file from here yet.`;
+  const when = dayText(localDay(new Date(saved.at)));
+  if (saved.mark === markOf(entries)) return `${here}; all of it was saved to a file on ${when}.`;
+  const since = entries.filter(({ recordedAt }) => recordedAt > saved.at).length;
+  if (since === 0)
+    return `${here}. Last saved to a file on ${when}; other entries have come in or gone since.`;
+  return `${here}. Last saved to a file on ${when}; ${counted(since, 'entry', 'entries')} written since.`;
 }

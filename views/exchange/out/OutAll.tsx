@@ -3,7 +3,7 @@ import { journalFileName } from '../../../src/exchange/journal-file/index.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { counted } from '../counted.ts';
-import { keepLastSaved } from '../last-saved.ts';
+import { keepLastSaved, markOf } from '../last-saved.ts';
 import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf, sizeText } from '../manifest.ts';
 import { estimateBytes, journalFile } from './files.ts';
@@ -46,16 +46,12 @@ function WholeJournal() {
   const sent = withPhotos ? (photos?.all ?? []) : [];
   const exported = new Date().toISOString();
   const bytes = estimateBytes(entries) + (withPhotos ? ((photos?.bytes ?? 0) * 4) / 3 : 0);
-  const make = () =>
-    journalFile({
-      exported: new Date().toISOString(),
-      by: store.keeper.value,
-      scope: { of: 'all' },
-      entries,
-      photos: sent,
-    });
-  const onSaved = () =>
-    keepLastSaved(store.records.value, { day: exported.slice(0, 10), entries: entries.length });
+  const make = () => {
+    const at = new Date().toISOString();
+    const by = store.keeper.value;
+    keepLastSaved(store.records.value, { at, mark: markOf(entries) });
+    return journalFile({ exported: at, by, scope: { of: 'all' }, entries, photos: sent });
+  };
   const hasPhotos = photos !== undefined && photos.all.length > 0;
   return (
     <>
@@ -83,7 +79,6 @@ function WholeJournal() {
         name={journalFileName({ scope: { of: 'all' }, exported })}
         bytes={bytes}
         make={make}
-        onSaved={onSaved}
         disabled={photos === undefined}
       />
     </>

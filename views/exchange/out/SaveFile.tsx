@@ -13,21 +13,19 @@ export interface SaveFileProps {
   readonly bytes?: number;
   /** Makes the file when the button is pressed: a large one takes a moment. */
   readonly make: () => ReadyFile | Promise<ReadyFile>;
-  readonly onSaved?: () => void;
   /** A second file that belongs to the first. */
   readonly beside?: ReadyFile | undefined;
   readonly disabled?: boolean;
 }
 
 /** The name of the file, about how large it is, and the button that saves it. */
-export function SaveFile({ name, bytes, make, onSaved, beside, disabled }: SaveFileProps) {
+export function SaveFile({ name, bytes, make, beside, disabled }: SaveFileProps) {
   const [busy, setBusy] = useState(false);
   const save = async () => {
     setBusy(true);
     const file = await make();
     saveFile(file.text, file.name, file.type);
     setBusy(false);
-    onSaved?.();
   };
   return (
     <div class={styles.save}>
