@@ -39,6 +39,7 @@ export function Actions({ queen }: { readonly queen: Queen }) {
       <h2 id="actions">What can be done</h2>
       <ul>
         {colony && link(routes.split(colony.id), 'Split her colony')}
+        {colony && link(routes.carry(colony.id), 'Carry her eggs or cells')}
         {colony && link(routes.recordAny('graft', { colony: colony.id, queen: queen.id }), 'Graft from her')}
         {press('name', queen.name ? 'Give another name' : 'Name her')}
         {here && press('mark', queen.mark ? 'Mark her anew' : 'Mark her')}

@@ -36,7 +36,13 @@ export function ParentageSheet({ queen, onClose }: QueenSheetProps) {
   const save = async () => {
     setAsked(true);
     if (missing || !evidence) return;
-    const parentage = parentageFor({ dam, other: sure === 'certain' ? undefined : other, sure, evidence });
+    const parentage = parentageFor({
+      dam,
+      other: sure === 'certain' ? undefined : other,
+      sure,
+      recorded: dam === known[0]?.queen ? known[0]?.probability : undefined,
+      evidence,
+    });
     const draft = {
       kind: 'parentage-stated' as const,
       day: on as string as RoughDay,

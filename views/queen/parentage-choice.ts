@@ -36,13 +36,15 @@ export interface ParentageChoice {
   /** Whom the rest of the probability goes to; absent: a queen not on record. */
   readonly other: QueenId | undefined;
   readonly sure: Sureness | undefined;
+  /** The probability on record, kept where the keeper left dam and sureness as they were. */
+  readonly recorded?: number | undefined;
   readonly evidence: Evidence;
 }
 
 /** The parentage that a choice stands for; without a dam it is unknown. */
-export function parentageFor({ dam, other, sure, evidence }: ParentageChoice): Parentage {
+export function parentageFor({ dam, other, sure, recorded, evidence }: ParentageChoice): Parentage {
   if (!dam || !sure) return { dams: [], evidence };
-  const probability = PROBABILITY[sure];
+  const probability = surenessOf(recorded) === sure && recorded !== undefined ? recorded : PROBABILITY[sure];
   const rest = Math.round((1 - probability) * 100) / 100;
   return {
     dams: [{ queen: dam, probability }, ...(other && rest > 0 ? [{ queen: other, probability: rest }] : [])],

@@ -223,6 +223,19 @@ describe('a parentage stated', () => {
     ]);
   });
 
+  it('keeps the probability on record where the words for it were left as they are', () => {
+    const kept = parentageFor({
+      dam,
+      other: undefined,
+      sure: 'very-likely',
+      recorded: 0.85,
+      evidence: 'told',
+    });
+    expect(kept.dams).toEqual([{ queen: dam, probability: 0.85 }]);
+    const changed = parentageFor({ dam, other: undefined, sure: 'even', recorded: 0.85, evidence: 'told' });
+    expect(changed.dams).toEqual([{ queen: dam, probability: 0.5 }]);
+  });
+
   it('is unknown without a dam', () => {
     expect(parentageFor({ dam: undefined, other, sure: undefined, evidence: 'told' }).dams).toEqual([]);
   });
