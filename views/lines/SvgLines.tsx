@@ -1,9 +1,9 @@
 import { useId } from 'preact/hooks';
 import type { QueenId } from '../../src/journal/ids.ts';
+import { LineHeads, NamesBeside } from './DrawingText.tsx';
 import { DronePaths } from './DronePaths.tsx';
 import styles from './drawing.module.css';
 import type { Geometry } from './geometry.ts';
-import { hueClass } from './hue-class.ts';
 import { JointMark } from './JointMark.tsx';
 import type { Look } from './look.ts';
 import { LifeNames, QueenLife } from './QueenLife.tsx';
@@ -36,7 +36,7 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
       <g clip-path={clip}>
         <Winters scale={scale} view={view} height={height} />
       </g>
-      <Strips geometry={geometry} view={view} width={plot + gutter} look={look} />
+      <LineHeads geometry={geometry} view={view} width={plot + gutter} look={look} />
       {look.chosen.map((id) => {
         const queen = geometry.byId.get(id);
         return (
@@ -86,7 +86,14 @@ export function SvgLines({ geometry, scale, view, plot, gutter, height, look }: 
         y1="0"
         y2={height}
       />
-      <Names geometry={geometry} view={view} plot={plot} gutter={gutter} look={look} isFaded={isFaded} />
+      <NamesBeside
+        geometry={geometry}
+        view={view}
+        plot={plot}
+        gutter={gutter}
+        look={look}
+        isFaded={isFaded}
+      />
     </svg>
   );
 }
@@ -101,62 +108,6 @@ function Winters({ scale, view, height }: Pick<RenderProps, 'scale' | 'view' | '
         <rect class={styles.winter} x={from} y="0" width={Math.max(0, to - from)} height={height} />
         {winter.over && <line class={styles.winterEnd} x1={to} x2={to} y1="0" y2={height} />}
       </g>
-    );
-  });
-}
-
-function Strips({
-  geometry,
-  view,
-  width,
-  look,
-}: Pick<RenderProps, 'geometry' | 'view' | 'look'> & { width: number }) {
-  return geometry.strips.map(({ line, y }, index) => {
-    const top = viewY(view, y);
-    const title = look.lineTitle(line);
-    return (
-      <g key={line} class={hueClass(look.hue(line))}>
-        {index > 0 && <line class={styles.stripRule} x1="0" x2={width} y1={top + 0.5} y2={top + 0.5} />}
-        <rect class={styles.badge} x="0" y={top + 7} width="20" height="19" rx="3" />
-        <text class={styles.letter} x="10" y={top + 21}>
-          {title.letter}
-        </text>
-        <text class={styles.lineName} x="28" y={top + 22}>
-          {title.name}
-          <tspan class={styles.lineNote} dx="8">
-            {title.note}
-          </tspan>
-        </text>
-      </g>
-    );
-  });
-}
-
-interface NamesProps extends Pick<RenderProps, 'geometry' | 'view' | 'plot' | 'gutter' | 'look'> {
-  readonly isFaded: (id: QueenId) => boolean;
-}
-
-/** The names of those alive and awaited today, each at the end of her life line. */
-function Names({ geometry, view, plot, gutter, look, isFaded }: NamesProps) {
-  return geometry.queens.map(({ life, y, from }) => {
-    // Looking back, whoever was not born yet has no name here.
-    const label = viewX(view, from) <= plot && look.hereLabel(life, gutter - 16);
-    return (
-      label && (
-        <text
-          key={life.id}
-          class={`${styles.here} ${life.named ? '' : styles.unnamed} ${isFaded(life.id) ? styles.faded : ''}`}
-          x={plot + 12}
-          y={viewY(view, y) + 5}
-        >
-          {label.name}
-          {label.box && (
-            <tspan class={styles.box} dx="7">
-              {label.box}
-            </tspan>
-          )}
-        </text>
-      )
     );
   });
 }
