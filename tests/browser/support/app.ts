@@ -34,13 +34,15 @@ export interface Keeper {
   close(): Promise<void>;
 }
 
-/** Serves the built app from `dist` on a free port and starts a browser. */
+/** Serves the built app from `dist` (`DAMLINE_DIST` names another folder) on a free port and starts a browser. */
 export async function startApp(): Promise<RunningApp> {
-  if (!existsSync(resolve(root, 'dist/index.html'))) {
+  const outDir = process.env.DAMLINE_DIST ?? 'dist';
+  if (!existsSync(resolve(root, outDir, 'index.html'))) {
     throw new Error('The browser tests run on the built app. Build it first: npm run build');
   }
   const server: PreviewServer = await preview({
     root,
+    build: { outDir },
     logLevel: 'error',
     preview: { port: 0, host: '127.0.0.1', strictPort: false },
   });
