@@ -1,9 +1,9 @@
 import { batch } from '@preact/signals';
 import type { Entry } from '../journal/entry.ts';
 import type { ActionId } from '../journal/ids.ts';
-import { type Journal, liveEntries, unite } from '../journal/journal.ts';
+import { unite } from '../journal/journal.ts';
 import { type Result, success } from '../journal/problems.ts';
-import { extendProjection, startProjection } from '../registry/project.ts';
+import { extendProjection, type Projection, startProjection } from '../registry/project.ts';
 import type { UnionPreview } from './contract.ts';
 import type { Core } from './core.ts';
 import { DURABLE, type ImportRecord, type StoredPhoto } from './db.ts';
@@ -12,19 +12,29 @@ import { undoStacks } from './undo.ts';
 
 /** What a union with these entries would bring. Nothing is written. */
 export function previewUnion(core: Core, entries: readonly Entry[]): UnionPreview {
+  return tryUnion(core, entries).preview;
+}
+
+interface TriedUnion {
+  readonly preview: UnionPreview;
+  /** The records as they would be. */
+  readonly after: Projection;
+}
+
+function tryUnion(core: Core, entries: readonly Entry[]): TriedUnion {
   const before = core.projection.peek();
   const after = extendProjection(before, entries);
   const { added, altered } = unite(before.journal, entries);
   const stood = new Set(before.registry.contradictions.map(contradictionKey));
   const disagreed = new Set(before.disagreements.map(({ about, counts }) => `${about} ${counts.id}`));
-  const disagreements = added.length + altered.length > 0 ? liveEntries(after.journal).disagreements : [];
-  return {
+  const preview: UnionPreview = {
     added,
     same: entries.length - added.length - altered.length,
     altered,
-    disagreements: disagreements.filter(({ about, counts }) => !disagreed.has(`${about} ${counts.id}`)),
+    disagreements: after.disagreements.filter(({ about, counts }) => !disagreed.has(`${about} ${counts.id}`)),
     contradictions: after.registry.contradictions.filter((each) => !stood.has(contradictionKey(each))),
   };
+  return { preview, after };
 }
 
 type Keyed = UnionPreview['contradictions'][number];
@@ -39,7 +49,7 @@ export async function uniteWith(
   entries: readonly Entry[],
   photos: readonly StoredPhoto[],
 ): Promise<Result<UnionPreview>> {
-  const preview = previewUnion(core, entries);
+  const { preview, after } = tryUnion(core, entries);
   const journal = core.journal.peek();
   const kept = preview.altered.map((each) => each.kept);
   const record: ImportRecord = {
@@ -65,7 +75,7 @@ export async function uniteWith(
   if (!saved.ok) return saved;
   if (!changes) return success(preview);
   core.imports.set(record.id, record);
-  showJournal(core, unite(journal, entries).journal);
+  show(core, after);
   return success(preview);
 }
 
@@ -98,14 +108,14 @@ export async function turnImport(
   core.imports.set(turned.id, turned);
   for (const entry of put) journal.set(entry.id, entry);
   for (const id of remove) journal.delete(id);
-  showJournal(core, journal);
+  show(core, startProjection(journal, core.registry.peek().revision));
   return success(added);
 }
 
-function showJournal(core: Core, journal: Journal): void {
+function show(core: Core, projection: Projection): void {
   batch(() => {
-    core.projection.value = startProjection(journal, core.registry.peek().revision);
-    core.stacks.value = undoStacks(journal, core.keeper.peek(), [...core.imports.values()]);
+    core.projection.value = projection;
+    core.stacks.value = undoStacks(projection.journal, core.keeper.peek(), [...core.imports.values()]);
   });
   core.channel?.tell({ kind: 'reload' });
 }
