@@ -3,23 +3,29 @@ import { dayText } from '../parts/days.ts';
 import styles from './EventLane.module.css';
 import type { LaneProps } from './lane.ts';
 
-/** Letters of the events that change a colony; every other entry is a short tick. */
-const LETTERS: Partial<Record<Entry['kind'], string>> = {
-  split: 'S',
-  'cells-given': 'C',
-  'eggs-given': 'E',
-  graft: 'G',
-  'queen-expected': 'C',
-  'queen-found': 'F',
-  'queen-lost': 'L',
-  'queen-moved': 'Q',
-  'queen-confirmed': 'Q',
-  'colonies-joined': 'J',
-  'colony-moved': 'M',
-  'frames-moved': 'B',
-  'winter-outcome': 'W',
-  harvest: 'H',
+/** Letter and words of the events that change a colony; every other entry is a short tick. */
+const LETTERS: Partial<Record<Entry['kind'], readonly [letter: string, words: string]>> = {
+  split: ['S', 'split'],
+  'cells-given': ['C', 'cells'],
+  'queen-expected': ['C', 'cells'],
+  'eggs-given': ['E', 'eggs given'],
+  graft: ['G', 'graft'],
+  'queen-found': ['F', 'another queen found'],
+  'queen-lost': ['L', 'queen lost'],
+  'queen-moved': ['Q', 'queen lays or is put in'],
+  'queen-confirmed': ['Q', 'queen lays or is put in'],
+  'colonies-joined': ['J', 'joined'],
+  'colony-moved': ['M', 'moved'],
+  'frames-moved': ['B', 'brood or frames moved'],
+  'winter-outcome': ['W', 'winter outcome'],
+  harvest: ['H', 'harvest'],
 };
+
+/** The key to the letters that occur in a colony: "S split, W winter outcome". */
+export function letterKey(entries: readonly Entry[]): string {
+  const found = new Map(entries.flatMap(({ kind }) => (LETTERS[kind] ? [LETTERS[kind]] : [])));
+  return [...found].map(([letter, words]) => `${letter} ${words}`).join(', ');
+}
 
 /** What happened when: a letter for what changed the colony, a tick for each time it was opened or written of. */
 export function EventLane({ colony, scale, top, height }: LaneProps) {
@@ -30,7 +36,7 @@ export function EventLane({ colony, scale, top, height }: LaneProps) {
       {colony.entries.map((entry) => {
         const at = scale.x(entry.day);
         if (at < 0) return null;
-        const letter = LETTERS[entry.kind];
+        const letter = LETTERS[entry.kind]?.[0];
         const words = `${kindTitle(entry.kind)}, ${dayText(entry.day)}`;
         if (!letter)
           return (

@@ -4,7 +4,7 @@ import type { Colony } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import { useWidth } from '../parts/use-width.ts';
-import { EventLane } from './EventLane.tsx';
+import { EventLane, letterKey } from './EventLane.tsx';
 import styles from './LifeBand.module.css';
 import { type LifeSpan, lifeScale, ticks, winters } from './life-scale.ts';
 import { MiteLane } from './MiteLane.tsx';
@@ -86,7 +86,10 @@ export function LifeBand({ colony }: { readonly colony: Colony }) {
           </svg>
         )}
       </div>
-      <p class={styles.key}>Shaded: winter, December to February. Broken line: a queen expected.</p>
+      <p class={styles.key}>
+        Shaded: winter, December to February. Broken line: a queen expected. {letterKey(colony.entries)}
+        {colony.entries.length > 0 && '; short strokes: opened or written of.'}
+      </p>
     </section>
   );
 }

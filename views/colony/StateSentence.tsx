@@ -32,7 +32,8 @@ export function StateSentence({ colony, registry, on }: HeadProps) {
   return (
     <>
       <HeadSentence colony={colony} registry={registry} on={on} />
-      {strength && ` ${count(strength.frames, 'frame')} of bees on ${dayInYear(strength.day, on)}.`}
+      {strength &&
+        ` ${count(strength.frames, 'frame')} of bees on ${dayInYear(strength.day, on)}${strength.divided ? ', before the split' : ''}.`}
       {seen ? ` Last opened ${relativeDay(seen.day, on)}.` : ' Not inspected yet.'}
       {stands.length > 0 && ` Stands ${stands.join(', ')}.`}
     </>

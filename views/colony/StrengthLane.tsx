@@ -1,4 +1,5 @@
 import type { Entry } from '../../src/journal/entry.ts';
+import { strengthIn } from '../parts/colony-facts.ts';
 import { number } from '../parts/words.ts';
 import type { LaneProps } from './lane.ts';
 import styles from './StrengthLane.module.css';
@@ -10,7 +11,10 @@ interface Seen {
 
 /** Frames of bees as they were seen: a dot for each look, joined to be followed by the eye. */
 export function StrengthLane({ colony, scale, top, height }: LaneProps) {
-  const seen = colony.entries.flatMap(strengthIn);
+  const seen: readonly Seen[] = colony.entries.flatMap((entry) => {
+    const frames = strengthIn(entry);
+    return frames === undefined ? [] : [{ day: entry.day, frames }];
+  });
   const most = Math.max(10, ...seen.map(({ frames }) => frames));
   const base = top + height - 6;
   const y = (frames: number) => base - ((height - 28) * frames) / most;
@@ -42,12 +46,4 @@ export function StrengthLane({ colony, scale, top, height }: LaneProps) {
       })}
     </g>
   );
-}
-
-function strengthIn(entry: Entry): readonly Seen[] {
-  if (entry.kind === 'inspection' && entry.framesOfBees !== undefined)
-    return [{ day: entry.day, frames: entry.framesOfBees }];
-  if (entry.kind === 'winter-outcome' && entry.springFramesOfBees !== undefined)
-    return [{ day: entry.day, frames: entry.springFramesOfBees }];
-  return [];
 }

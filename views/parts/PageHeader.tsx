@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import styles from './PageHeader.module.css';
+import { usePageTitle } from './use-page-title.ts';
 
 export interface PageHeaderProps {
   readonly title: ComponentChildren;
@@ -12,6 +13,7 @@ export interface PageHeaderProps {
 
 /** Top of every page: where it belongs, its name, the answer in a sentence, and what can be done. */
 export function PageHeader({ title, above, lead, actions }: PageHeaderProps) {
+  const heading = usePageTitle();
   return (
     <header class={styles.header}>
       {above && (
@@ -19,7 +21,7 @@ export function PageHeader({ title, above, lead, actions }: PageHeaderProps) {
           <span aria-hidden="true">←</span> {above.label}
         </a>
       )}
-      <h1>{title}</h1>
+      <h1 ref={heading}>{title}</h1>
       {lead && <p class={styles.lead}>{lead}</p>}
       {actions && <div class={styles.actions}>{actions}</div>}
     </header>

@@ -22,9 +22,13 @@ export function StrengthBar({
         <strong>{number(strength.frames)}</strong> {strength.frames === 1 ? 'frame' : 'frames'}
       </span>
       <span class={styles.scale} aria-hidden="true">
-        <span class={styles.bar} style={{ width: `${Math.min(100, (100 * strength.frames) / FULL)}%` }} />
+        <span
+          class={strength.divided ? styles.past : styles.bar}
+          style={{ width: `${Math.min(100, (100 * strength.frames) / FULL)}%` }}
+        />
       </span>
       <span class={styles.day}>{shortDay(strength.day, on)}</span>
+      {strength.divided && <span class={styles.day}>before the split</span>}
     </span>
   );
 }

@@ -10,6 +10,8 @@ import type { Colony, Registry, Yard } from '../../src/registry/state.ts';
 export interface Strength {
   readonly frames: number;
   readonly day: Entry['day'];
+  /** The colony has been split or joined since. */
+  readonly divided?: boolean;
 }
 
 function inspections(colony: Colony, on: PlainDay): readonly EntryOf<'inspection'>[] {
@@ -33,16 +35,22 @@ export function lastObserved<K extends keyof EntryOf<'inspection'>>(
   return entry && value !== undefined && value !== null ? { value, day: entry.day } : undefined;
 }
 
-/** Frames of bees as last seen, by an inspection or the winter outcome. */
+/** Frames of bees as last seen, by an inspection or the winter outcome; said to be older than a split where it is. */
 export function lastStrength(colony: Colony, on: PlainDay): Strength | undefined {
+  let divided = false;
   for (const entry of [...colony.entries].reverse()) {
     if (firstDay(entry.day) > on) continue;
-    if (entry.kind === 'inspection' && entry.framesOfBees !== undefined)
-      return { frames: entry.framesOfBees, day: entry.day };
-    if (entry.kind === 'winter-outcome' && entry.springFramesOfBees !== undefined)
-      return { frames: entry.springFramesOfBees, day: entry.day };
+    const frames = strengthIn(entry);
+    if (frames !== undefined) return { frames, day: entry.day, ...(divided ? { divided } : {}) };
+    if (entry.kind === 'split' || entry.kind === 'colonies-joined') divided = true;
   }
   return undefined;
+}
+
+/** The frames of bees that an entry tells of. */
+export function strengthIn(entry: Entry): number | undefined {
+  if (entry.kind === 'inspection') return entry.framesOfBees;
+  return entry.kind === 'winter-outcome' ? entry.springFramesOfBees : undefined;
 }
 
 export function lastEntry(colony: Colony, on: PlainDay): Entry | undefined {

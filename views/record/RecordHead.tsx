@@ -3,6 +3,7 @@ import { type RecordKind, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { HeadLine, headWords } from '../parts/HeadLine.tsx';
+import { usePageTitle } from '../parts/use-page-title.ts';
 import styles from './RecordHead.module.css';
 import { nextColony } from './walk.ts';
 
@@ -12,9 +13,10 @@ export function RecordHead({ colony, kind }: { readonly colony: Colony; readonly
   const registry = store.registry.value;
   const on = store.on.value;
   const next = nextColony(registry, colony, on);
+  const heading = usePageTitle();
   return (
     <header class={styles.head}>
-      <h1>
+      <h1 ref={heading}>
         <ColonyLabel colony={colony} size="large" />
       </h1>
       <p class={styles.who}>

@@ -65,6 +65,21 @@ describe('what was last seen of a colony', () => {
     expect(lastStrength(record, on)).toEqual({ frames: 8, day: '2025-05-09' });
   });
 
+  it('is said to be older than a split that came after it', () => {
+    const { story } = twoYards();
+    const colony = story.colony('A');
+    story.write({ kind: 'inspection', day: rough('2025-05-09'), colony, framesOfBees: 8 });
+    story.write({
+      kind: 'split',
+      day: rough('2025-05-20'),
+      source: colony,
+      parts: [{ colony, queen: { how: 'none' } }],
+    });
+    const record = project(story.journal()).colonies.get(colony)!;
+    expect(lastStrength(record, on)).toEqual({ frames: 8, day: '2025-05-09', divided: true });
+    expect(lastStrength(record, day('2025-05-19'))).toEqual({ frames: 8, day: '2025-05-09' });
+  });
+
   it('does not look past the day shown', () => {
     const { story } = twoYards();
     const colony = story.colony('A');
