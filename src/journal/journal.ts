@@ -1,7 +1,7 @@
-import { firstDay } from './day.ts';
 import type { Entry } from './entry.ts';
 import type { EntryId } from './ids.ts';
 import { withEntries } from './layered-map.ts';
+import { type EventOrder, orderOfEvents, ownDay } from './order.ts';
 
 /**
  * The journal is a set of immutable entries. Putting two journals together is set union by id; which entries
@@ -38,6 +38,7 @@ export function unite(mine: Journal, theirs: Iterable<Entry>): Union {
       added.push(entry);
       continue;
     }
+    if (known === entry) continue;
     const knownText = canonicalText(known);
     const newText = canonicalText(entry);
     if (knownText === newText) continue;
@@ -50,10 +51,13 @@ export function unite(mine: Journal, theirs: Iterable<Entry>): Union {
 
 /** JSON with sorted keys: equal contents give equal text, byte for byte. */
 export function canonicalText(value: unknown): string {
-  return JSON.stringify(value, (_key, inner: unknown) => {
-    if (typeof inner !== 'object' || inner === null || Array.isArray(inner)) return inner;
-    return Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0)));
-  });
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value) ?? 'null';
+  if (Array.isArray(value)) return `[${value.map(canonicalText).join(',')}]`;
+  const fields = Object.entries(value)
+    .filter(([, inner]) => inner !== undefined)
+    .sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0))
+    .map(([key, inner]) => `${JSON.stringify(key)}:${canonicalText(inner)}`);
+  return `{${fields.join(',')}}`;
 }
 
 /** Two corrections of the same entry by different hands; the later one counts, both are shown. */
@@ -69,6 +73,7 @@ export interface LiveEntries {
   readonly disagreements: readonly Disagreement[];
   /** The first version behind each correction; entries refer to one another by first versions. */
   readonly firstVersion: ReadonlyMap<EntryId, EntryId>;
+  readonly order: EventOrder;
 }
 
 /**
@@ -100,8 +105,8 @@ export function liveEntries(journal: Journal): LiveEntries {
     const against = valid.filter((version) => version !== entry && !corrects(journal, counts, version.id));
     if (against.length > 0) disagreements.push({ about: entry.id, counts, against });
   }
-  live.sort((a, b) => compareEntries(a, b, first));
-  return { live, disagreements, firstVersion: first };
+  const order = orderOfEvents(live, first);
+  return { live: order.ordered, disagreements, firstVersion: first, order };
 }
 
 /** True when `later` is, or corrects through any number of steps, the entry with this id. */
@@ -145,6 +150,7 @@ function standingRule(journal: Journal): (id: EntryId) => boolean {
 function firstVersions(journal: Journal): ReadonlyMap<EntryId, EntryId> {
   const first = new Map<EntryId, EntryId>();
   for (const entry of journal.values()) {
+    if (!entry.supersedes) continue;
     let root = entry;
     const seen = new Set<EntryId>([entry.id]);
     for (;;) {
@@ -163,14 +169,12 @@ function byRecording(a: Entry, b: Entry): number {
   return a.id < b.id ? -1 : 1;
 }
 
-/** The order of events: by first day they may have happened on, then by the id of their first version. */
-export function compareEntries(a: Entry, b: Entry, first: ReadonlyMap<EntryId, EntryId> = new Map()): number {
-  const dayA = firstDay(a.day);
-  const dayB = firstDay(b.day);
+/** The order of two entries by themselves: by the day at which each stands, then by id. See `orderOfEvents`. */
+export function compareEntries(a: Entry, b: Entry): number {
+  const dayA = ownDay(a);
+  const dayB = ownDay(b);
   if (dayA !== dayB) return dayA < dayB ? -1 : 1;
-  const idA = first.get(a.id) ?? a.id;
-  const idB = first.get(b.id) ?? b.id;
-  return idA < idB ? -1 : idA > idB ? 1 : 0;
+  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
 }
 
 /** All entries of one action, for its undo. */

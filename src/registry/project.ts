@@ -1,7 +1,8 @@
-import { firstDay, type PlainDay } from '../journal/day.ts';
+import { isExactDay, type PlainDay } from '../journal/day.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { EntryId } from '../journal/ids.ts';
 import { compareEntries, type Disagreement, type Journal, liveEntries, unite } from '../journal/journal.ts';
+import { begunBy, type EventOrder, exactOrderKey } from '../journal/order.ts';
 import { apply } from './apply/index.ts';
 import { EMPTY_REGISTRY, RegistryDraft } from './draft.ts';
 import type { Contradiction, Registry } from './state.ts';
@@ -17,12 +18,12 @@ export function project(journal: Journal, options: ProjectOptions = {}): Registr
 }
 
 function projectLive(
-  { live, firstVersion }: ReturnType<typeof liveEntries>,
+  { live, firstVersion, order }: ReturnType<typeof liveEntries>,
   { until }: ProjectOptions,
 ): Registry {
   const draft = new RegistryDraft(EMPTY_REGISTRY, firstVersion);
   for (const entry of live) {
-    if (until !== undefined && firstDay(entry.day) > until) break;
+    if (until !== undefined && order.dayOf(entry) > until) break;
     apply(draft, entry);
   }
   return draft.registry();
@@ -34,6 +35,7 @@ export interface Projection {
   readonly registry: Registry;
   readonly disagreements: readonly Disagreement[];
   readonly firstVersion: ReadonlyMap<EntryId, EntryId>;
+  readonly order: Pick<EventOrder, 'last' | 'spokenOf'>;
   /** Entries not here yet that one here withdraws or corrects: files may come in any order. */
   readonly awaited: ReadonlySet<EntryId>;
 }
@@ -41,8 +43,8 @@ export interface Projection {
 export function startProjection(journal: Journal, revision = 0): Projection {
   const live = liveEntries(journal);
   const registry = { ...projectLive(live, {}), revision: revision + 1 };
-  const { disagreements, firstVersion } = live;
-  return { journal, registry, disagreements, firstVersion, awaited: awaitedBy(journal) };
+  const { disagreements, firstVersion, order } = live;
+  return { journal, registry, disagreements, firstVersion, order, awaited: awaitedBy(journal) };
 }
 
 function awaitedBy(journal: Journal): ReadonlySet<EntryId> {
@@ -62,9 +64,12 @@ function awaitedBy(journal: Journal): ReadonlySet<EntryId> {
 export function extendProjection(projection: Projection, entries: readonly Entry[]): Projection {
   const united = unite(projection.journal, entries);
   if (united.added.length === 0 && united.altered.length === 0) return projection;
-  const draft = united.altered.length === 0 ? tryEntries(projection, united.added) : undefined;
-  if (!draft) return startProjection(united.journal, projection.registry.revision);
-  return { ...projection, journal: united.journal, registry: draft.registry() };
+  const following = united.altered.length === 0 ? followingEntries(projection, united.added) : undefined;
+  const last = following?.at(-1);
+  if (!following || !last) return startProjection(united.journal, projection.registry.revision);
+  const registry = draftWith(projection, following).registry();
+  const order = { ...projection.order, last: exactOrderKey(last) };
+  return { ...projection, journal: united.journal, registry, order };
 }
 
 /** The contradictions that entries would bring, on top of those that stand. Nothing is changed. */
@@ -72,8 +77,8 @@ export function contradictionsOf(
   projection: Projection,
   entries: readonly Entry[],
 ): readonly Contradiction[] {
-  const draft = tryEntries(projection, entries);
-  if (draft) return draft.contradictions;
+  const following = followingEntries(projection, entries);
+  if (following) return draftWith(projection, following).contradictions;
   const known = new Set(projection.registry.contradictions.map(contradictionKey));
   const after = project(unite(projection.journal, entries).journal);
   return after.contradictions.filter((contradiction) => !known.has(contradictionKey(contradiction)));
@@ -83,15 +88,21 @@ function contradictionKey({ code, entry, colony, queen, overruled }: Contradicti
   return [code, entry, colony, queen, overruled === undefined].join(' ');
 }
 
-/** A draft with the entries applied on top, or nothing when they do not simply follow what stands. */
-function tryEntries(projection: Projection, entries: readonly Entry[]): RegistryDraft | undefined {
-  const last = projection.registry.entries.at(-1);
-  const ordered = [...entries].sort((a, b) => compareEntries(a, b));
-  for (const entry of ordered) {
-    if (entry.kind === 'withdrawal' || entry.supersedes || projection.awaited.has(entry.id)) return undefined;
-    if (last && compareEntries(last, entry, projection.firstVersion) > 0) return undefined;
-  }
+function draftWith(projection: Projection, following: readonly Entry[]): RegistryDraft {
   const draft = new RegistryDraft(projection.registry, projection.firstVersion);
-  for (const entry of ordered) apply(draft, entry);
+  for (const entry of following) apply(draft, entry);
   return draft;
+}
+
+/** The entries in order, or nothing when they do not simply follow what stands. */
+function followingEntries(projection: Projection, entries: readonly Entry[]): readonly Entry[] | undefined {
+  const { order, awaited, firstVersion } = projection;
+  const follows = (entry: Entry) =>
+    entry.kind !== 'withdrawal' &&
+    !entry.supersedes &&
+    !awaited.has(entry.id) &&
+    isExactDay(entry.day) &&
+    exactOrderKey(entry) > order.last &&
+    !begunBy(entry, firstVersion).some((id) => order.spokenOf.has(id));
+  return entries.every(follows) ? [...entries].sort(compareEntries) : undefined;
 }

@@ -32,8 +32,9 @@ export function labelOn(colony: Colony, on: PlainDay): string {
   return colony.labels.findLast(({ from }) => firstDay(from) <= on)?.label ?? colony.label;
 }
 
+/** An end known to the month or year counts from its first day on, as it does for colonies. */
 function covers(tenure: Tenure, on: PlainDay): boolean {
-  return firstDay(tenure.from) <= on && (tenure.to === undefined || lastDay(tenure.to) > on);
+  return firstDay(tenure.from) <= on && (tenure.to === undefined || firstDay(tenure.to) > on);
 }
 
 /** The tenure in force at the end of a day; absent when nobody known heads the colony. */

@@ -4,8 +4,9 @@ import type { EntryId } from '../../src/journal/ids.ts';
 import { rough, Story, testScribe } from './story.ts';
 
 /**
- * Random journals: many kinds of entry about a few colonies and queens, in any order of days, most of them
- * contradicting one another, some corrected or taken back. Honest or not, a projection must be a function of the set.
+ * Random journals: many kinds of entry about a few colonies and queens, in any order of days (one in three known to the
+ * month or year only), most of them contradicting one another, some corrected or taken back. Honest or not, a projection
+ * must be a function of the set.
  */
 const LABELS = ['One', 'Two', 'Three', 'Four'];
 const QUEENS = ['Alder', 'Birch', 'Cedar', 'Dogwood', 'Elder', 'Fir'];
@@ -17,8 +18,11 @@ const someDay = fc
     fc.integer({ min: 2023, max: 2026 }),
     fc.integer({ min: 1, max: 12 }),
     fc.integer({ min: 1, max: 28 }),
+    fc.constantFrom(10, 10, 10, 10, 7, 4),
   )
-  .map(([year, month, date]) => `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`);
+  .map(([year, month, date, known]) =>
+    `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`.slice(0, known),
+  );
 
 type Maker = (story: Story) => Draft;
 
