@@ -30,7 +30,9 @@ function Shell({ store }: { readonly store: Store }) {
   const main = useFocusOnNewScreen(path);
   useTheme(store.settings.value.theme);
   useUndoKeys(store);
-  const empty = store.records.value === 'own' && store.registry.value.yards.size === 0;
+  const { yards, queens } = store.registry.value;
+  // A pedigree from another keeper brings queens before there is a yard.
+  const empty = store.records.value === 'own' && yards.size === 0 && queens.size === 0;
   // Exchange and the settings open without records too: a file may be what brings the first ones.
   const first = empty && !path.startsWith('/exchange') && path !== '/settings';
   const recording = /^\/record\/[^/]/.test(path);

@@ -37,6 +37,7 @@ function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose
   const [saved, setSaved] = useState(() => readLastSaved(store.records.value));
   const wipe = async () => {
     await store.wipe();
+    if (demo) await store.open('demo');
     keepLastSaved(store.records.value, undefined);
     onClose();
   };

@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { localDay } from '../../src/journal/day.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { Records } from '../../src/store/contract.ts';
@@ -26,9 +27,13 @@ export function markOf(entries: Entries): string {
   return `${entries.length} ${sum.toString(36)}`;
 }
 
+/** Rises when a file is saved, so that the words on the screen follow. */
+const saves = signal(0);
+
 const key = (records: Records) => `damline saved ${records}`;
 
 export function readLastSaved(records: Records): LastSaved | undefined {
+  void saves.value;
   try {
     const kept = JSON.parse(localStorage.getItem(key(records)) ?? 'null') as LastSaved | null;
     return kept && typeof kept.at === 'string' && typeof kept.mark === 'string' ? kept : undefined;
@@ -45,6 +50,7 @@ export function keepLastSaved(records: Records, saved: LastSaved | undefined): v
   } catch {
     // The next visit says that nothing was saved from here yet.
   }
+  saves.value += 1;
 }
 
 /** What stands on this device, and how much of it stands nowhere else as far as is known. */
