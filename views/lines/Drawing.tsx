@@ -26,6 +26,9 @@ export interface DrawingProps {
   readonly onOpen: (queen: QueenId) => void;
 }
 
+/** Room beside the axis, in pixels, from which a third button stands there; else the second minus shows all. */
+const WORDS_ROOM = 160;
+
 /** The lines through time, with the names of those alive today beside them. */
 export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: DrawingProps) {
   const { box, width } = useWidth();
@@ -82,7 +85,7 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
     <div ref={box} class={large ? styles.roaming : undefined}>
       <div class={styles.top}>
         <Axis scale={scale} view={zoom.view} plot={plot} winters={winters} />
-        <ZoomButtons zoom={zoom} whole={large ? 'Whole' : 'All years'} />
+        <ZoomButtons zoom={zoom} whole={gutter < WORDS_ROOM ? undefined : large ? 'Whole' : 'All years'} />
       </div>
       <div
         ref={stage}
