@@ -1,0 +1,82 @@
+import { yearOf } from '../../src/journal/day.ts';
+import { headOn } from '../../src/registry/queries.ts';
+import type { Colony } from '../../src/registry/state.ts';
+import { routes } from '../app/routes.ts';
+import { useRegistry, useStore } from '../app/store-context.ts';
+import { figureText } from '../mites/words.ts';
+import { ColonyLabel } from '../parts/ColonyLabel.tsx';
+import { shortDay } from '../parts/days.ts';
+import { QueenName } from '../parts/QueenName.tsx';
+import { count } from '../parts/words.ts';
+import styles from './Ready.module.css';
+import { autumnOf, type Readiness } from './ready.ts';
+
+/** One colony before winter: what the autumn's looks say, and what is still to be looked at. */
+export function ReadyLine({ ready }: { readonly ready: Readiness }) {
+  const registry = useRegistry();
+  const on = useStore().on.value;
+  // The heading names the year of the autumn; the days need not.
+  const year = `${autumnOf(on)}-12-31` as typeof on;
+  const { colony, bees, stores, mites, queen } = ready;
+  const head = headOn(registry, colony, on);
+  const past = autumnOf(on) < yearOf(on);
+  const ask = (kind: 'inspection' | 'mites') =>
+    past ? <span class={styles.none}>not seen</span> : <Ask colony={colony} kind={kind} />;
+  return (
+    <tr>
+      <th scope="row">
+        <ColonyLabel colony={colony} /> {head && <QueenName queen={head} />}
+      </th>
+      <td data-label="Bees">
+        {bees ? (
+          <Seen words={count(bees.value, 'frame')} day={shortDay(bees.day, year)} />
+        ) : (
+          ask('inspection')
+        )}
+      </td>
+      <td data-label="Stores">
+        {stores ? (
+          <Seen words={count(stores.value, 'frame')} day={shortDay(stores.day, year)} />
+        ) : (
+          ask('inspection')
+        )}
+      </td>
+      <td data-label="Queen">
+        {queen ? (
+          <Seen words={queen.value === 'seen' ? 'seen' : 'eggs seen'} day={shortDay(queen.day, year)} />
+        ) : (
+          ask('inspection')
+        )}
+      </td>
+      <td data-label="Mites">
+        {mites ? (
+          <>
+            <Seen words={figureText(mites.figure)} day={shortDay(mites.entry.day, year)} />
+            {mites.setAside && (
+              <small class={styles.after}>after {mites.setAside.treatment.entry.active}</small>
+            )}
+          </>
+        ) : (
+          ask('mites')
+        )}
+      </td>
+    </tr>
+  );
+}
+
+function Seen({ words, day }: { readonly words: string; readonly day: string }) {
+  return (
+    <>
+      {words} <small>{day}</small>
+    </>
+  );
+}
+
+/** What nobody has looked at yet: a way to record it on the screen, a line to write on when printed. */
+function Ask({ colony, kind }: { readonly colony: Colony; readonly kind: 'inspection' | 'mites' }) {
+  return (
+    <a class={styles.ask} href={routes.record(colony.id, kind)}>
+      <span>{kind === 'mites' ? 'to count' : 'to look at'}</span>
+    </a>
+  );
+}
