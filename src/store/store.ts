@@ -94,7 +94,7 @@ function described(core: Core, action: ActionId | undefined): WrittenAction | un
   const journal = core.journal.value;
   if (record) {
     const there = record.added.flatMap((id) => journal.get(id) ?? []);
-    return { action, title: 'Records brought in', entries: there.length > 0 ? there : record.takenOut };
+    return { action, title: 'Records of a file', entries: there.length > 0 ? there : record.takenOut };
   }
   const entries = writtenEntries(core, action);
   return { action, title: core.titles.get(action) ?? actionTitle(entries, core.registry.value), entries };

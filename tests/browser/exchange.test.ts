@@ -220,8 +220,14 @@ describe('the pedigree of a queen', () => {
     const path = await download.path();
     const other = await app.newKeeper();
     await takeIn(other.page, path);
-    await goTo(other.page, '#/lines');
-    await other.page.getByRole('main').getByText('Sable').first().waitFor();
+    const { scope } = told(readFileSync(path, 'utf8')) as unknown as { scope: { queen: string } };
+    await goTo(other.page, `#/queen/${scope.queen}`);
+    await other.page.getByRole('heading', { level: 1, name: 'Sable' }).waitFor();
+    for (const dam of ['Slate', 'Rowan', 'Hazel'])
+      await other.page
+        .getByRole('link', { name: new RegExp(`^${dam}`) })
+        .first()
+        .waitFor();
     expect([...errors, ...other.errors]).toEqual([]);
     await other.close();
     await close();

@@ -11,6 +11,7 @@ import { IncomingPage } from './in/IncomingPage.tsx';
 import { opened, takenIn } from './incoming.ts';
 import { readLastSaved, savedWords } from './last-saved.ts';
 import { Out } from './out/Out.tsx';
+import { useFromTop } from './use-from-top.ts';
 import { Wipe } from './Wipe.tsx';
 
 /** What leaves the keeper's hands and what comes in, what is new in it, and what is disagreed on. */
@@ -25,6 +26,7 @@ export function Exchange(_props: { readonly id?: string }) {
 
 function Home({ queen }: { readonly queen: string | undefined }) {
   const store = useStore();
+  useFromTop();
   const entries = [...store.journal.value.values()];
   const disagreements = store.disagreements.value;
   const empty = entries.length === 0;

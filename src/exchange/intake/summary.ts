@@ -27,7 +27,7 @@ export function summaryOf(
     ...row.mites.map(({ day, sample }) =>
       sample.method === 'natural-drop'
         ? `${sample.mites} mites in ${sample.days} days (${day})`
-        : `${sample.mites} mites on ${sample.bees} bees (${day})`,
+        : `${sample.mites} ${sample.mites === 1 ? 'mite' : 'mites'} on ${sample.bees} bees (${day})`,
     ),
     ...row.harvests.map(({ day, kilograms }) => `${kilograms} kg of honey (${day})`),
     ...lossWords(row),
@@ -37,7 +37,7 @@ export function summaryOf(
 }
 
 function subject(queen: PlannedQueen | undefined, box: PlannedBox | undefined): string {
-  if (!queen) return box ? `${box.label}${box.known ? '' : ', a new box'}` : 'Nothing';
+  if (!queen) return box ? `${boxWords(box)}${box.known ? '' : ', a new box'}` : 'Nothing';
   const year = queen.year === undefined ? '' : ` of ${queen.year}`;
   const known = queen.known ? ', on record' : '';
   const dams = queen.dams.map((dam) => {
@@ -45,8 +45,13 @@ function subject(queen: PlannedQueen | undefined, box: PlannedBox | undefined): 
     return `${dam.queen.name ?? 'a queen without a name'}${sure}`;
   });
   const from = dams.length > 0 ? `, daughter of ${dams.join(' or ')}` : '';
-  const place = box ? `, in ${box.label}` : '';
+  const place = box ? `, in ${boxWords(box)}` : '';
   return `${queen.name ?? 'A queen without a name'}${year}${known}${from}${place}`;
+}
+
+/** A label that is a mere number says that it is one of a box. */
+function boxWords({ label }: PlannedBox): string {
+  return /^\d/.test(label) ? `box ${label}` : label;
 }
 
 function lossWords({ outcome, ended }: ReadRow): readonly string[] {

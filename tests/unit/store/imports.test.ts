@@ -64,13 +64,13 @@ describe('a union', () => {
     const { phone, mine, theirs } = await twoKeepers();
     const before = sorted(mine);
     unwrap(await mine.unite(all(theirs)));
-    expect(mine.lastAction.value?.title).toBe('Records brought in');
+    expect(mine.lastAction.value?.title).toBe('Records of a file');
     const after = sorted(mine);
     unwrap(await mine.undo());
     expect(sorted(mine)).toEqual(before);
     const again = await phone.open();
     expect(sorted(again)).toEqual(before);
-    expect(again.lastUndone.value?.title).toBe('Records brought in');
+    expect(again.lastUndone.value?.title).toBe('Records of a file');
     unwrap(await again.redo());
     expect(sorted(again)).toEqual(after);
     expect(sorted(await phone.open())).toEqual(after);

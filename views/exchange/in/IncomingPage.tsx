@@ -1,12 +1,14 @@
 import { goInstead, routes } from '../../app/routes.ts';
 import { type OpenIncoming, opened, takenIn } from '../incoming.ts';
 import { TableIntake } from '../table/TableIntake.tsx';
+import { useFromTop } from '../use-from-top.ts';
 import { FileProblems } from './FileProblems.tsx';
 import { JournalIntake } from './JournalIntake.tsx';
 
 /** What came in, looked through before anything is written. */
 export function IncomingPage({ open }: { readonly open: OpenIncoming }) {
   const { incoming, work } = open;
+  useFromTop();
   if (incoming.is === 'refused') return <FileProblems incoming={incoming} onAway={putAway} />;
   if (incoming.is === 'journal') {
     return <JournalIntake key={incoming.name} incoming={incoming} onAway={putAway} onTaken={taken} />;
