@@ -1,0 +1,63 @@
+import { routes } from '../app/routes.ts';
+import { Button } from '../parts/Button.tsx';
+import { useWidth } from '../parts/use-width.ts';
+import { herTraits } from '../queen/her-traits.ts';
+import styles from './CandidateDetail.module.css';
+import { HeadLineOf } from './HeadLineOf.tsx';
+import { isTakenIn } from './plan.ts';
+import type { Candidate } from './ranking.ts';
+import { TraitLine } from './TraitLine.tsx';
+import { traitStandings } from './trait-standing.ts';
+import type { Choice } from './use-choice.ts';
+import { chanceWords, smallNumber } from './words.ts';
+
+export interface CandidateDetailProps {
+  readonly row: Candidate;
+  readonly choice: Choice;
+}
+
+/** A score opened: how sure, trait by trait with the records behind it, and what can be done with her. */
+export function CandidateDetail({ row, choice }: CandidateDetailProps) {
+  const { evaluated, ranking, choosing } = choice;
+  const { box, width } = useWidth();
+  const standings = traitStandings(evaluated, row);
+  const hers = herTraits(evaluated.registry, row.id);
+  const taken = isTakenIn(row, choosing);
+  const take = () => choice.setChoosing({ takenIn: { ...choosing.takenIn, [row.id]: !taken } });
+  return (
+    <div class={styles.detail} ref={box}>
+      <HeadLineOf row={row} choice={choice} />
+      <p>{sureWords(row, ranking.best, ranking.rows.length)}</p>
+      <ul class={styles.traits}>
+        {standings.map((standing) => (
+          <TraitLine
+            key={standing.trait.id}
+            standing={standing}
+            hers={hers.find(({ trait }) => trait === standing.trait.id)}
+            width={width}
+          />
+        ))}
+      </ul>
+      <div class={styles.actions}>
+        {row.colony && row.mine && <Button href={routes.split(row.colony)}>Split her colony</Button>}
+        {row.colony && row.mine && (
+          <Button href={routes.recordAny('graft', { colony: row.colony, queen: row.id })}>
+            Graft from her
+          </Button>
+        )}
+        <Button look="quiet" href={routes.queen(row.id)}>
+          Her page
+        </Button>
+        <Button look="quiet" onPress={take}>
+          {taken ? 'Leave her out of the choice' : 'Take her into the choice'}
+        </Button>
+      </div>
+    </div>
+  );
+}
+
+function sureWords({ standing, firstAbove, amongBest }: Candidate, best: number, of: number): string {
+  const place = `She is truly among the best ${smallNumber(best)} of ${of}: ${chanceWords(amongBest)}.`;
+  if (standing === 'first') return place;
+  return `The first of the list is truly better than her: ${chanceWords(firstAbove)}. ${place}`;
+}

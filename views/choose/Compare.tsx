@@ -1,0 +1,3 @@
+export function Compare(_: unknown) {
+  return <p>later</p>;
+}

@@ -1,0 +1,3 @@
+export function CompareSheet(_: unknown) {
+  return <p>later</p>;
+}

@@ -1,0 +1,67 @@
+import { Notice } from '../parts/Notice.tsx';
+import styles from './Daughters.module.css';
+import { DaughtersAsked } from './DaughtersAsked.tsx';
+import { LinesKept } from './LinesKept.tsx';
+import { PlanList } from './PlanList.tsx';
+import { gainBand, type Plan } from './plan.ts';
+import { TradeOff } from './TradeOff.tsx';
+import type { Choice } from './use-choice.ts';
+import { percents, spreads } from './words.ts';
+
+/** How many daughters from whom: gain against kinship, drawn whole, and what the point chosen means. */
+export function Daughters({ choice }: { readonly choice: Choice }) {
+  const { curve, plan, evaluated } = choice;
+  return (
+    <section class={styles.section} aria-labelledby="how-many">
+      <h2 id="how-many">How many daughters from whom?</h2>
+      <div class={styles.parts}>
+        <div class={styles.asked}>
+          <DaughtersAsked choice={choice} />
+          {curve?.is === 'impossible' && (
+            <Notice tone="warn" title="No choice meets these limits">
+              {curve.why.found} {curve.why.remedy}
+            </Notice>
+          )}
+          {curve?.is === 'failed' && (
+            <Notice tone="warn" title="The curve could not be worked out">
+              Found: {curve.problem}. Your records are safe; reload the page and try once more.
+            </Notice>
+          )}
+          {curve?.is === 'drawn' && (
+            <>
+              <p class={styles.axes}>
+                Up: merit of the dams above the mean of those in the choice, in spreads. Right: kinship of the
+                dams of two daughters; sisters of one open mating are about 15&nbsp;%, dam and daughter
+                25&nbsp;%.
+              </p>
+              <TradeOff choice={choice} curve={curve} />
+            </>
+          )}
+        </div>
+        {plan && (
+          <div class={styles.means}>
+            <PlanList choice={choice} plan={plan} />
+            <p>{meaning(plan, evaluated.answer.meanKinship?.ofSet)}</p>
+            <LinesKept choice={choice} plan={plan} />
+          </div>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** What the point means, in sentences. */
+function meaning(plan: Plan, livingKinship: number | undefined): string {
+  const [low, high] = gainBand(plan);
+  const gain =
+    `The dams stand ${spreads(plan.gain)} spreads above the mean of the queens in the choice, ` +
+    `nine times in ten between ${spreads(low)} and ${spreads(high)}.`;
+  const living =
+    livingKinship === undefined ? '' : ` (${percents(livingKinship)} between two of all laying queens)`;
+  const kinship = ` The dams of two daughters are related by ${percents(plan.kinship)}${living}.`;
+  const brood =
+    plan.broodInbreeding === undefined
+      ? ''
+      : ` Flown as planned, the daughters’ brood is expected ${percents(plan.broodInbreeding)} inbred.`;
+  return gain + kinship + brood;
+}

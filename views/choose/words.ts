@@ -1,0 +1,142 @@
+import type { Contribution } from '../../graph/merit/index-of-traits.ts';
+import type { TraitId } from '../../graph/merit/traits/trait.ts';
+import { count, list } from '../parts/words.ts';
+import type { Candidate, Ranking, Standing } from './ranking.ts';
+
+/** What the numbers of the choice mean, in the words of the yard. */
+
+const SPEAKS_FOR: Readonly<Record<TraitId, string>> = {
+  'winter-survival': 'winters survived',
+  'winter-strength': 'strength kept over winter',
+  'spring-build-up': 'spring build-up',
+  gentle: 'gentleness',
+  calm: 'calm on the comb',
+  'swarm-tendency': 'no urge to swarm',
+  'mite-level': 'few mites',
+  'mite-growth': 'slow growth of mites',
+  hygienic: 'hygiene',
+  'brood-pattern': 'full brood',
+  honey: 'honey',
+};
+
+const SPEAKS_AGAINST: Readonly<Record<TraitId, string>> = {
+  'winter-survival': 'winter losses',
+  'winter-strength': 'strength lost over winter',
+  'spring-build-up': 'a slow spring',
+  gentle: 'temper',
+  calm: 'running on the comb',
+  'swarm-tendency': 'swarming',
+  'mite-level': 'many mites',
+  'mite-growth': 'fast growth of mites',
+  hygienic: 'little hygiene',
+  'brood-pattern': 'gaps in the brood',
+  honey: 'little honey',
+};
+
+/** Part of a spread of merit below which a trait is not worth naming. */
+const WORTH_NAMING = 0.1;
+const MOST_NAMED = 2;
+
+/** One short sentence why she stands where she stands, from the traits that move her most. */
+export function whyWords(contributions: readonly Contribution[]): string {
+  const named = contributions.filter(({ points }) => Math.abs(points) >= WORTH_NAMING);
+  const words = (parts: readonly Contribution[], by: typeof SPEAKS_FOR) =>
+    list(parts.slice(0, MOST_NAMED).map(({ trait }) => by[trait]));
+  const good = words(
+    named.filter(({ points }) => points > 0),
+    SPEAKS_FOR,
+  );
+  const bad = words(
+    named.filter(({ points }) => points < 0),
+    SPEAKS_AGAINST,
+  );
+  if (!good && !bad) return 'Nothing on record speaks much for or against her.';
+  if (!bad) return `For her: ${good}.`;
+  return good ? `For her: ${good}. Against: ${bad}.` : `Against her: ${bad}.`;
+}
+
+/** How much of her merit is known, 0 to 1, in words. */
+export function reliabilityWords(reliability: number): string {
+  if (reliability < 0.02) return 'nothing known';
+  if (reliability < 0.1) return 'hardly known';
+  if (reliability < 0.25) return 'little known';
+  if (reliability < 0.5) return 'partly known';
+  return reliability < 0.75 ? 'well known' : 'very well known';
+}
+
+/** "6 in 10", "more than 19 in 20": chances as a keeper says them. */
+export function chanceWords(chance: number): string {
+  if (chance < 0.05) return 'less than 1 in 20';
+  if (chance > 0.95) return 'more than 19 in 20';
+  const tenths = Math.min(9, Math.max(1, Math.round(10 * chance)));
+  return `${tenths} in 10`;
+}
+
+/** Heading of each group of the list. */
+export const STANDING_WORDS: Readonly<Record<Exclude<Standing, 'first'>, string>> = {
+  close: 'Too close to tell apart on these records',
+  'probably-behind': 'Probably behind the first, not surely',
+  behind: 'Behind the first',
+};
+
+/** The answer in a sentence: who stands first, and who cannot be told apart from her. */
+export function rankingLead({ rows, weighed }: Ranking, nameOf: (row: Candidate) => string): string {
+  const [first, ...others] = rows;
+  if (!first) return 'No laying queen is alive today.';
+  if (!weighed) return 'Every trait is left out, so nothing ranks the queens. Give at least one a weight.';
+  const close = others.filter(({ standing }) => standing === 'close');
+  if (others.length === 0) return `${nameOf(first)} is the only laying queen alive.`;
+  if (close.length === 0)
+    return `${nameOf(first)} stands first, and the records set her apart from all others.`;
+  const named = close.slice(0, MOST_NAMED).map(nameOf);
+  const rest = close.length - named.length;
+  const who = list([...named, ...(rest > 0 ? [`${smallNumber(rest)} more`] : [])]);
+  return `${nameOf(first)} stands first. ${who} cannot be told apart from her on these records.`;
+}
+
+const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** Whole numbers up to ten in letters. */
+export function smallNumber(value: number): string {
+  return SMALL[value] ?? String(value);
+}
+
+/** "+0.6", "−1.2", "0": spreads of merit, to one decimal. */
+export function spreads(value: number): string {
+  const rounded = Math.round(10 * value) / 10;
+  if (rounded === 0) return '0';
+  return rounded > 0 ? `+${rounded}` : `−${-rounded}`;
+}
+
+/** A share in whole percents: "6 %", "under 1 %", "0 %". */
+export function percents(share: number): string {
+  if (share > 0 && share < 0.005) return 'under 1\u00a0%';
+  return `${Math.round(100 * share)}\u00a0%`;
+}
+
+/** "1 in 9": a share as one of so many. */
+export function oneIn(share: number): string {
+  return `1 in ${Math.max(1, Math.round(1 / share))}`;
+}
+
+/** The plan in a sentence: "3 daughters each from Brook, Gale and Norther, 2 from Ford and 1 from Tansy." */
+export function planLead(parts: readonly { readonly name: string; readonly daughters: number }[]): string {
+  const alike = new Map<number, string[]>();
+  for (const { name, daughters } of parts) alike.set(daughters, [...(alike.get(daughters) ?? []), name]);
+  const groups = [...alike]
+    .sort((a, b) => b[0] - a[0])
+    .map(([daughters, names], at) => {
+      const what = at === 0 ? ` ${daughters === 1 ? 'daughter' : 'daughters'}` : '';
+      return `${daughters}${what}${names.length > 1 ? ' each' : ''} from ${list(names)}`;
+    });
+  return `${groups.join('; ')}.`;
+}
+
+/** "4 from Brook, 3 from Gale and 1 from Tansy". */
+export function planWords(parts: readonly { readonly name: string; readonly daughters: number }[]): string {
+  return list(parts.map(({ name, daughters }) => `${daughters} from ${name}`));
+}
+
+export function daughtersWords(daughters: number): string {
+  return daughters === 0 ? 'no daughter' : count(daughters, 'daughter');
+}
