@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { Problem } from '../../../src/journal/problems.ts';
 import { routes } from '../../app/routes.ts';
@@ -97,12 +97,11 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
 
 function Fresh({ union, photos }: { readonly union: PreviewedUnion; readonly photos: number }) {
   const { added } = union.preview;
+  const facts = useMemo(() => manifestOf(added, union.after.registry.value), [union]);
   return (
     <section class={styles.part} aria-labelledby="fresh">
       <h2 id="fresh">New to you</h2>
-      <Manifest facts={manifestOf(added, union.after.registry.value)}>
-        {photos > 0 && <Line title="Photographs">{photos}</Line>}
-      </Manifest>
+      <Manifest facts={facts}>{photos > 0 && <Line title="Photographs">{photos}</Line>}</Manifest>
     </section>
   );
 }

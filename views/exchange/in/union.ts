@@ -35,12 +35,13 @@ export function useUnion(entries: readonly Entry[]): PreviewedUnion {
   const store = useStore();
   const journal = store.journal.value;
   return useMemo(() => {
-    const { altered } = store.previewUnion(entries);
+    const whole = store.previewUnion(entries);
+    const { altered } = whole;
     const changed = new Set(altered.map(({ id }) => id));
     const sound = changed.size === 0 ? entries : entries.filter(({ id }) => !changed.has(id));
     const after = extendProjection(projectionOf(journal), sound);
     return {
-      preview: store.previewUnion(sound),
+      preview: sound === entries ? whole : store.previewUnion(sound),
       entries: sound,
       altered,
       after: { ...store, journal: signal(after.journal), registry: signal(after.registry) },
