@@ -49,7 +49,7 @@ export function TraitGroup({ trait, group, beside, width }: TraitGroupProps) {
         <line class={styles.line} x1="0" x2={strip} y1={line} y2={line} />
         {placed.toReversed().map((dot) => (
           <circle
-            key={`${dot.queen} ${dot.colony} ${dot.value}`}
+            key={`${dot.x} ${dot.row}`}
             class={dot.hers ? styles.hers : group.small ? styles.few : styles.other}
             cx={dot.x}
             cy={line - dot.row * STEP}
