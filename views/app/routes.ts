@@ -52,6 +52,8 @@ export const routes = {
   split: (colony: string) => `#/split/${colony}`,
   /** Choosing the colony to split first. */
   splitFirst: () => '#/split',
+  /** A split planned before it is done. */
+  planSplit: (colony: string) => `#/split/${colony}?plan=first`,
   /** Frames carried from a colony to others: cells, eggs, brood, stores. */
   carry: (colony: string) => `#/carry/${colony}`,
   /** Choosing the colony to record at. */

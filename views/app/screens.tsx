@@ -10,7 +10,7 @@ export const SCREENS: readonly { readonly path: string; readonly screen: Compone
   { path: '/lines', screen: lazyScreen(async () => (await import('../lines/index.tsx')).Lines) },
   { path: '/choose', screen: lazyScreen(async () => (await import('../choose/index.tsx')).Choose) },
   { path: '/exchange', screen: lazyScreen(async () => (await import('../exchange/index.tsx')).Exchange) },
-  { path: '/split/:id', screen: lazyScreen(async () => (await import('../split/index.tsx')).SplitPage) },
+  { path: '/split/:id?', screen: lazyScreen(async () => (await import('../split/index.tsx')).SplitPage) },
   { path: '/carry/:id', screen: lazyScreen(async () => (await import('../carry/index.tsx')).Carry) },
   {
     path: '/record/:id?/:kind?',

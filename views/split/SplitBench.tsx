@@ -27,12 +27,18 @@ import {
 } from './plan.ts';
 import styles from './Split.module.css';
 
+export interface SplitBenchProps {
+  readonly source: Colony;
+  /** Laid out beforehand in the planner. */
+  readonly planned?: SplitPlan | undefined;
+}
+
 /** The bench on which a split is laid out, checked and written down. */
-export function SplitBench({ source }: { readonly source: Colony }) {
+export function SplitBench({ source, planned }: SplitBenchProps) {
   const store = useStore();
   const registry = store.registry.value;
-  const [plan, setPlan] = useState<SplitPlan>(() =>
-    startPlan(registry, source, store.on.peek(), store.newId),
+  const [plan, setPlan] = useState<SplitPlan>(
+    () => planned ?? startPlan(registry, source, store.on.peek(), store.newId),
   );
   const [hand, setHand] = useState<Hand | undefined>();
   const saving = useSaving();
@@ -68,11 +74,10 @@ export function SplitBench({ source }: { readonly source: Colony }) {
       <PageHeader
         title={`Split ${label}`}
         above={{ label, href: routes.colony(source.id) }}
-        lead={
-          tenureOn(source, plan.day)
-            ? 'Lift a frame or the queen, set it down in a box. Each box says what it then is.'
-            : 'Nobody known heads this colony. Its parts can be given cells, eggs or a queen.'
+        actions={
+          tenureOn(source, plan.day) && <Button href={routes.planSplit(source.id)}>Plan it first</Button>
         }
+        lead={leadWords(planned !== undefined, tenureOn(source, plan.day) !== undefined)}
       />
       <DayInput
         label="Day of the split"
@@ -112,6 +117,13 @@ export function SplitBench({ source }: { readonly source: Colony }) {
       <HandBar hand={hand} onPutBack={() => setHand(undefined)} />
     </article>
   );
+}
+
+function leadWords(planned: boolean, headed: boolean): string {
+  if (planned) return 'As planned; nothing is written yet. Lift a frame or the queen to change it.';
+  return headed
+    ? 'Lift a frame or the queen, set it down in a box. Each box says what it then is.'
+    : 'Nobody known heads this colony. Its parts can be given cells, eggs or a queen.';
 }
 
 function titleOf(

@@ -1,5 +1,6 @@
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
+import { FrameSizes } from '../../split/planner/FrameSizes.tsx';
 import { useStore } from '../store-context.ts';
 import { EndOfRecords } from './EndOfRecords.tsx';
 import { KeeperName } from './KeeperName.tsx';
@@ -29,6 +30,7 @@ export function SettingsPage() {
             value={store.settings.value.theme}
             onChange={(theme) => theme && store.changeSettings({ theme })}
           />
+          <FrameSizes />
           <EndOfRecords />
         </div>
         <div class={styles.column}>
