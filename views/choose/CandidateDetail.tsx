@@ -57,7 +57,7 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
 }
 
 function sureWords({ standing, firstAbove, amongBest }: Candidate, best: number, of: number): string {
-  const place = `She is truly among the best ${smallNumber(best)} of ${of}: ${chanceWords(amongBest)}.`;
-  if (standing === 'first') return place;
-  return `The first of the list is truly better than her: ${chanceWords(firstAbove)}. ${place}`;
+  const place = `The chance that she is truly among the best ${smallNumber(best)} of ${of} is ${chanceWords(amongBest)}`;
+  if (standing === 'first') return `${place}.`;
+  return `${place}; that the first of the list is truly better than her, ${chanceWords(firstAbove)}.`;
 }

@@ -3,11 +3,15 @@ import { routes } from '../app/routes.ts';
 import { Button } from '../parts/Button.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
+import { Ahead } from './Ahead.tsx';
 import { CompareSheet } from './CompareSheet.tsx';
 import { Daughters } from './Daughters.tsx';
 import styles from './Decision.module.css';
+import { Grounds } from './Grounds.tsx';
+import { Question } from './Question.tsx';
 import type { Choice } from './use-choice.ts';
 import { Weights } from './Weights.tsx';
+import { WhatIf } from './WhatIf.tsx';
 import { Where } from './Where.tsx';
 import { Whom } from './Whom.tsx';
 import { planLead, rankingLead } from './words.ts';
@@ -56,6 +60,23 @@ export function Decision({ choice, underWay }: DecisionProps) {
       <div class={styles.below}>
         <Daughters choice={choice} />
         <Where choice={choice} />
+        <div>
+          <Question
+            title="What if?"
+            about="One mating before it is made: flown elsewhere, other drones, insemination."
+          >
+            {() => <WhatIf choice={choice} />}
+          </Question>
+          <Question title="Where does it lead?" about="A way of breeding played out over some seasons.">
+            {() => <Ahead choice={choice} />}
+          </Question>
+          <Question
+            title="What does it rest on?"
+            about="Records, comparison groups, what was set aside, variances."
+          >
+            {() => <Grounds choice={choice} />}
+          </Question>
+        </div>
       </div>
       {open === 'weights' && (
         <Sheet title="What counts" onClose={close}>

@@ -5,7 +5,7 @@ import { type TraitStanding, variancesWords } from './trait-standing.ts';
 export function TraitMethod({ standing }: { readonly standing: TraitStanding }) {
   const { trait, evaluation } = standing;
   const { worker, queen, covariance, permanent, residual } = evaluation.variances;
-  const figure = (value: number) => Number(value.toPrecision(2));
+  const figure = (value: number) => String(Number(value.toPrecision(2))).replace('-', '−');
   return (
     <details class={styles.method}>
       <summary>How it is worked out</summary>
