@@ -34,6 +34,11 @@ class Overlay<K, V> {
     this.#changes.set(key, value);
   }
 
+  *values(): IterableIterator<V> {
+    for (const [key, value] of this.#beneath) yield this.#changes.get(key) ?? value;
+    for (const [key, value] of this.#changes) if (!this.#beneath.has(key)) yield value;
+  }
+
   /** The map with the changes in it; the very same map when there are none. */
   merged(): ReadonlyMap<K, V> {
     if (this.#changes.size === 0) return this.#beneath;
@@ -67,6 +72,8 @@ export class RegistryDraft {
   readonly droneBackgrounds: Overlay<string, EntryOf<'drone-background'>>;
   readonly entries: Entry[] = [];
   readonly contradictions: Contradiction[] = [];
+  /** Queens whom an entry named before anything was known of them. */
+  readonly namedUnknown: Set<QueenId>;
   readonly #base: Registry;
   readonly #firstVersion: ReadonlyMap<EntryId, EntryId>;
   /** Histories begun in this draft. No registry holds them yet, so they may grow in place. */
@@ -75,6 +82,7 @@ export class RegistryDraft {
   constructor(base: Registry, firstVersion: ReadonlyMap<EntryId, EntryId>) {
     this.#base = base;
     this.#firstVersion = firstVersion;
+    this.namedUnknown = new Set(base.contradictions.flatMap(unknownQueen));
     this.yards = new Overlay(base.yards);
     this.colonies = new Overlay(base.colonies);
     this.queens = new Overlay(base.queens);
@@ -107,7 +115,7 @@ export class RegistryDraft {
 
   contradict(entry: Entry, code: ContradictionCode, text: ContradictionText): void {
     const overruled = entry.overruled?.find(({ rule }) => rule === code)?.reason;
-    this.contradictions.push({
+    const contradiction: Contradiction = {
       code,
       entry: entry.id,
       day: entry.day,
@@ -117,7 +125,9 @@ export class RegistryDraft {
       ...(text.colony ? { colony: text.colony } : {}),
       ...(text.queen ? { queen: text.queen } : {}),
       ...(overruled ? { overruled } : {}),
-    });
+    };
+    this.contradictions.push(contradiction);
+    for (const queen of unknownQueen(contradiction)) this.namedUnknown.add(queen);
   }
 
   labelOf(id: ColonyId): string {
@@ -168,6 +178,10 @@ export class RegistryDraft {
     this.#own.add(copy);
     return copy;
   }
+}
+
+function unknownQueen({ code, queen }: Contradiction): readonly QueenId[] {
+  return code === 'queen-unknown' && queen ? [queen] : [];
 }
 
 function unique<T>(list: readonly T[] = []): Iterable<T> {

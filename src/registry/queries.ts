@@ -139,14 +139,18 @@ export function whoseEggs(
   age: { readonly youngest: number; readonly oldest: number },
 ): readonly PossibleDam[] {
   const record = registry.colonies.get(colony);
-  if (!record) return [];
-  const from = dayNumber(on) - age.oldest;
-  const to = dayNumber(on) - age.youngest;
-  const spans = record.tenures
-    .map((tenure) => ({ queen: tenure.queen, days: overlap(tenure, from, to) }))
-    .filter(({ days }) => days > 0);
-  const sum = spans.reduce((total, { days }) => total + days, 0);
-  return spans.map(({ queen, days }) => ({ queen, probability: days / sum }));
+  return record ? layersBetween(record, dayNumber(on) - age.oldest, dayNumber(on) - age.youngest) : [];
+}
+
+/** Who laid in a colony between two days (by number), each as likely as the share of those days in which she did. */
+export function layersBetween(colony: Colony, from: number, to: number): readonly PossibleDam[] {
+  const days = new Map<QueenId, number>();
+  for (const tenure of colony.tenures) {
+    const laid = overlap(tenure, from, to);
+    if (laid > 0) days.set(tenure.queen, (days.get(tenure.queen) ?? 0) + laid);
+  }
+  const sum = [...days.values()].reduce((total, each) => total + each, 0);
+  return [...days].map(([queen, each]) => ({ queen, probability: each / sum }));
 }
 
 function overlap(tenure: Tenure, from: number, to: number): number {

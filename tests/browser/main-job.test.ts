@@ -120,8 +120,14 @@ describe('the main job, from a table kept until now to the same records on a cle
       .click();
     await page.getByRole('heading', { level: 1 }).waitFor();
     const traced = page.getByRole('main');
-    await traced.getByRole('link', { name: /^Hazel/ }).first().waitFor();
-    await traced.getByRole('link', { name: /^Rowan/ }).first().waitFor();
+    await traced
+      .getByRole('link', { name: /^Hazel/ })
+      .first()
+      .waitFor();
+    await traced
+      .getByRole('link', { name: /^Rowan/ })
+      .first()
+      .waitFor();
 
     const before = await yardsAsWritten(page);
     const saved = await saveJournal(page);

@@ -5,10 +5,18 @@ import { describe, expect, it } from 'vitest';
 const root = resolve(import.meta.dirname, '../..');
 
 /** What each folder may import: folders of ours, and packages. Type imports count. First match wins. */
-const RULES: readonly { readonly room: string; readonly folders: readonly string[]; readonly packages: RegExp }[] = [
+const RULES: readonly {
+  readonly room: string;
+  readonly folders: readonly string[];
+  readonly packages: RegExp;
+}[] = [
   { room: 'graph', folders: ['graph'], packages: /^(graphology(-types)?|d3-(array|hierarchy|shape))$/ },
   { room: 'src/journal', folders: ['src/journal'], packages: /^(zod|uuidv7)$/ },
-  { room: 'src/registry', folders: ['src/journal', 'src/registry', 'graph'], packages: /^graphology(-types)?$/ },
+  {
+    room: 'src/registry',
+    folders: ['src/journal', 'src/registry', 'graph'],
+    packages: /^graphology(-types)?$/,
+  },
   { room: 'src/workers', folders: ['src/workers', 'src/registry', 'src/journal', 'graph'], packages: /^$/ },
   {
     room: 'src/exchange',
@@ -33,12 +41,13 @@ function sourceFiles(folder: string): string[] {
 }
 
 function imports(text: string): string[] {
-  const pattern = /(?:import|export)\s[^'"]*?from\s*['"]([^'"]+)['"]|import\s*['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]/g;
+  const pattern =
+    /(?:import|export)\s[^'"]*?from\s*['"]([^'"]+)['"]|import\s*['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]/g;
   return [...text.matchAll(pattern)].map((match) => match[1] ?? match[2] ?? match[3] ?? '');
 }
 
 /** The sentences that say which import breaks which rule in one file. */
-export function brokenRules(path: string, text: string): string[] {
+function brokenRules(path: string, text: string): string[] {
   const rule = RULES.find(({ room }) => path === room || path.startsWith(`${room}/`));
   if (!rule) return [];
   return imports(text).flatMap((name) => {
@@ -47,7 +56,9 @@ export function brokenRules(path: string, text: string): string[] {
     }
     const target = relative(root, resolve(root, dirname(path), name));
     const allowed = rule.folders.some((folder) => target === folder || target.startsWith(`${folder}/`));
-    return allowed ? [] : [`${path} imports ${target}; ${rule.room} may import only ${rule.folders.join(', ')}.`];
+    return allowed
+      ? []
+      : [`${path} imports ${target}; ${rule.room} may import only ${rule.folders.join(', ')}.`];
   });
 }
 
@@ -55,7 +66,9 @@ describe('the direction of dependencies', () => {
   it('is kept by every file of graph, src and views', () => {
     const files = ['graph', 'src', 'views'].flatMap((folder) => sourceFiles(join(root, folder)));
     expect(files.length).toBeGreaterThan(10);
-    expect(files.flatMap((file) => brokenRules(relative(root, file), readFileSync(file, 'utf8')))).toEqual([]);
+    expect(files.flatMap((file) => brokenRules(relative(root, file), readFileSync(file, 'utf8')))).toEqual(
+      [],
+    );
   });
 
   it('is broken, with a sentence, by a graph file that imports the store or a clock library', () => {

@@ -140,13 +140,8 @@ function june(tell: Telling): void {
   });
   putInto('Lode', 'S29', {
     how: 'direct',
-    overruled: [
-      {
-        rule: 'queen-already-lost',
-        reason:
-          'Found again: the swarm from the pear tree has a queen with a green dot and the number 31. That is Lode.',
-      },
-    ],
+    remark:
+      'Found again: the swarm from the pear tree has a queen with a green dot and the number 31. That is Lode.',
   });
   look('S23', { emergedCells: 1, queenSeen: 'virgin' });
 }

@@ -4,10 +4,10 @@ import type { EntryOf } from '../../journal/entry.ts';
 import type { QueenId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { DayWindow } from '../state.ts';
-import { checkEggs, livingColony, livingQueen, OLDEST_DAYS, onlyQueen } from './checks.ts';
-import { moveHead } from './places.ts';
-import { addMaking, addQueen, bornBetween } from './queens.ts';
-import { expectIn, headOf } from './tenures.ts';
+import { livingColony, livingQueen, onlyQueen } from './checks.ts';
+import { checkEggs, laidBefore, OLDEST_DAYS } from './eggs.ts';
+import { addMaking, addQueen, bornBetween } from './records.ts';
+import { expectIn, headsOf, moveHead, neverLaid, seatOf } from './tenures.ts';
 
 /**
  * Splits, cells and eggs: the events that make queens. Provenance follows the brood: daughters belong to the queen
@@ -35,7 +35,7 @@ function emergence(day: RoughDay, from: keyof typeof EMERGES): DayWindow {
 export function applySplit(draft: RegistryDraft, entry: EntryOf<'split'>): void {
   const source = livingColony(draft, entry, entry.source);
   if (!source) return;
-  const old = headOf(draft, source.id);
+  const heads = headsOf(draft, source.id);
   const parts = entry.parts.filter((part) => livingColony(draft, entry, part.colony) !== undefined);
   for (const part of parts) {
     if (part.colony === source.id) continue;
@@ -44,51 +44,59 @@ export function applySplit(draft: RegistryDraft, entry: EntryOf<'split'>): void 
       draft.changeColony(part.colony, (colony) => ({ ...colony, splitFrom: colony.splitFrom ?? source.id }));
     }
   }
-  draft.file(entry, {
-    colonies: [source.id, ...parts.map(({ colony }) => colony)],
-    queens: old ? [old] : [],
-  });
-  placeOldQueen(draft, entry, old);
+  draft.file(entry, { colonies: [source.id, ...parts.map(({ colony }) => colony)], queens: heads });
+  placeOldQueen(draft, entry, heads);
   const made = parts.flatMap((part) => queenOfPart(draft, entry, part));
   if (made.length > 0) addMaking(draft, entry, 'split', made, source.id);
 }
 
 /** Where the old queen went; says so when the split leaves that open. */
-function placeOldQueen(draft: RegistryDraft, entry: EntryOf<'split'>, old: QueenId | undefined): void {
+function placeOldQueen(draft: RegistryDraft, entry: EntryOf<'split'>, heads: readonly QueenId[]): void {
+  const old = heads.at(-1);
   const withOld = entry.parts.filter(({ queen }) => queen.how === 'old-queen');
-  if (withOld.length > 1) {
-    draft.contradict(entry, 'queen-in-two-colonies', {
-      queen: old,
-      colony: entry.source,
-      found: withOld.map(({ colony }) => draft.labelOf(colony)).join(' and '),
-      because: 'The old queen can be in one part only.',
-      remedies: ['Say for each other part what it has instead.'],
-    });
-  }
+  if (withOld.length > 1) oldQueenTwice(draft, entry, old);
   const sourcePart = entry.parts.find(({ colony }) => colony === entry.source);
   const part = withOld[0];
-  if (part?.queen.how === 'old-queen') {
-    const queen = part.queen.queen ?? old;
-    if (!queen) return;
-    if (queen !== old) saysOther(draft, entry, queen, old);
-    if (part.colony !== entry.source) {
-      onlyQueen(draft, entry, part.colony, queen);
-      moveHead(draft, queen, part.colony, entry.day, 'split');
-      if (!sourcePart && queen === old) sourceLeftOpen(draft, entry);
-    } else if (queen !== old) {
-      moveHead(draft, queen, part.colony, entry.day, 'split');
-    }
+  if (part?.queen.how !== 'old-queen') {
+    if (old && sourcePart && sourcePart.queen.how !== 'none') oldQueenLeftOut(draft, entry, old);
     return;
   }
-  if (old && sourcePart && sourcePart.queen.how !== 'none') {
-    draft.contradict(entry, 'two-queens-in-colony', {
-      colony: entry.source,
-      queen: old,
-      found: `${draft.titleOf(old)} still in ${draft.labelOf(entry.source)}`,
-      because: 'The split gives the source another queen, and does not say where the old queen went.',
-      remedies: ['Say which part has the old queen.', 'Enter first what became of her.'],
-    });
+  const queen = part.queen.queen ?? old;
+  if (!queen) return;
+  const there = heads.includes(queen);
+  if (!there) saysOther(draft, entry, queen, old);
+  if (part.colony === entry.source) {
+    if (!there) moveHead(draft, queen, part.colony, entry.day, 'split');
+    return;
   }
+  onlyQueen(draft, entry, part.colony, queen);
+  moveHead(draft, queen, part.colony, entry.day, 'split');
+  if (!sourcePart && there && heads.length === 1) sourceLeftOpen(draft, entry);
+}
+
+function oldQueenTwice(draft: RegistryDraft, entry: EntryOf<'split'>, old: QueenId | undefined): void {
+  const parts = entry.parts.filter(({ queen }) => queen.how === 'old-queen');
+  draft.contradict(entry, 'queen-in-two-colonies', {
+    queen: old,
+    colony: entry.source,
+    found: parts.map(({ colony }) => draft.labelOf(colony)).join(' and '),
+    because: 'The old queen can be in one part only.',
+    remedies: ['Say for each other part what it has instead.'],
+  });
+}
+
+function oldQueenLeftOut(draft: RegistryDraft, entry: EntryOf<'split'>, old: QueenId): void {
+  draft.contradict(entry, 'two-queens-in-colony', {
+    colony: entry.source,
+    queen: old,
+    found: `${draft.titleOf(old)} still in ${draft.labelOf(entry.source)}`,
+    because: 'The split gives the source another queen, and does not say where the old queen went.',
+    remedies: [
+      'Say which part has the old queen.',
+      'Enter first what became of her.',
+      'If nobody looked for her, overrule it with that reason; eggs in one part will tell.',
+    ],
+  });
 }
 
 function saysOther(
@@ -103,7 +111,12 @@ function saysOther(
     colony: entry.source,
     found: old ? `${draft.titleOf(old)} heads ${draft.labelOf(entry.source)}` : 'nobody known heads it',
     because: `${draft.titleOf(queen)} is not the queen of ${draft.labelOf(entry.source)} by the records.`,
-    remedies: ['Choose the queen who heads it.', 'Enter first how the other queen came there.'],
+    remedies: [
+      'Choose the queen who heads it.',
+      draft.queens.get(queen)?.expectedIn === entry.source
+        ? 'Enter first that she lays there.'
+        : 'Enter first how the other queen came there.',
+    ],
   });
 }
 
@@ -122,30 +135,44 @@ function queenOfPart(draft: RegistryDraft, entry: EntryOf<'split'>, part: SplitP
     case 'old-queen':
     case 'none':
       return [];
-    case 'given-queen': {
-      if (!livingQueen(draft, entry, queen.queen)) return [];
-      onlyQueen(draft, entry, part.colony, queen.queen);
-      draft.file(entry, { queens: [queen.queen] });
-      if (draft.queens.get(queen.queen)?.state.is === 'expected')
-        expectIn(draft, queen.queen, part.colony, entry.day);
-      else moveHead(draft, queen.queen, part.colony, entry.day, 'moved');
+    case 'given-queen':
+      giveQueen(draft, entry, part, queen.queen);
       return [];
-    }
     case 'given-cells': {
       const born = emergence(entry.day, queen.age);
       if (!addQueen(draft, entry, queen.expected, { parentage: queen.parentage, born })) return [];
-      if (queen.cellsFrom) checkEggs(draft, entry, queen.cellsFrom, queen.parentage, OLDEST_DAYS.cells);
-      expectIn(draft, queen.expected, part.colony, entry.day);
+      checkEggs(draft, entry, queen.cellsFrom, queen.parentage, laidBefore(entry.day, OLDEST_DAYS.cells));
+      expectInPart(draft, entry, part, queen.expected);
       return [queen.expected];
     }
     case 'raises-own': {
       const born = emergence(entry.day, queen.from);
       if (!addQueen(draft, entry, queen.expected, { parentage: queen.parentage, born })) return [];
-      checkEggs(draft, entry, entry.source, queen.parentage, OLDEST_DAYS[queen.from]);
-      expectIn(draft, queen.expected, part.colony, entry.day);
+      checkEggs(draft, entry, entry.source, queen.parentage, laidBefore(entry.day, OLDEST_DAYS[queen.from]));
+      expectInPart(draft, entry, part, queen.expected);
       return [queen.expected];
     }
   }
+}
+
+function giveQueen(draft: RegistryDraft, entry: EntryOf<'split'>, part: SplitPart, queen: QueenId): void {
+  if (!livingQueen(draft, entry, queen)) return;
+  soleQueen(draft, entry, part, queen);
+  const from = seatOf(draft, queen);
+  draft.file(entry, { queens: [queen], colonies: from && from !== entry.source ? [from] : [] });
+  if (neverLaid(draft, queen)) expectIn(draft, queen, part.colony, entry.day);
+  else moveHead(draft, queen, part.colony, entry.day, 'moved');
+}
+
+function expectInPart(draft: RegistryDraft, entry: EntryOf<'split'>, part: SplitPart, queen: QueenId): void {
+  soleQueen(draft, entry, part, queen);
+  expectIn(draft, queen, part.colony, entry.day);
+}
+
+/** Says so when a part has a queen already. Of the source that was said where the split leaves the old queen out. */
+function soleQueen(draft: RegistryDraft, entry: EntryOf<'split'>, part: SplitPart, coming: QueenId): void {
+  const said = part.colony === entry.source && !entry.parts.some(({ queen }) => queen.how === 'old-queen');
+  if (!said) onlyQueen(draft, entry, part.colony, coming);
 }
 
 const CELL_BORN: Record<CellAge, keyof typeof EMERGES> = {
@@ -162,7 +189,8 @@ export function applyCellsGiven(draft: RegistryDraft, entry: EntryOf<'cells-give
     ? bornBetween(entry.eggsLaid, 15, 17)
     : emergence(entry.day, CELL_BORN[entry.age]);
   if (!addQueen(draft, entry, entry.expected, { parentage: entry.parentage, born })) return;
-  if (entry.from) checkEggs(draft, entry, entry.from, entry.parentage, OLDEST_DAYS.cells);
+  const laid = laidBefore(entry.day, OLDEST_DAYS.cells, entry.eggsLaid);
+  checkEggs(draft, entry, entry.from, entry.parentage, laid);
   onlyQueen(draft, entry, colony.id, entry.expected);
   expectIn(draft, entry.expected, colony.id, entry.day);
   addMaking(draft, entry, entry.graft ? 'graft' : 'cells', [entry.expected], colony.id);
@@ -174,7 +202,7 @@ export function applyEggsGiven(draft: RegistryDraft, entry: EntryOf<'eggs-given'
   if (!colony) return;
   const born = emergence(entry.day, 'eggs');
   if (!addQueen(draft, entry, entry.expected, { parentage: entry.parentage, born })) return;
-  if (entry.from) checkEggs(draft, entry, entry.from, entry.parentage, OLDEST_DAYS.eggs);
+  checkEggs(draft, entry, entry.from, entry.parentage, laidBefore(entry.day, OLDEST_DAYS.eggs));
   onlyQueen(draft, entry, colony.id, entry.expected);
   expectIn(draft, entry.expected, colony.id, entry.day);
   addMaking(draft, entry, 'eggs', [entry.expected], colony.id);

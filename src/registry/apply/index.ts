@@ -2,9 +2,10 @@ import type { Entry, EntryKind, EntryOf } from '../../journal/entry.ts';
 import type { ColonyId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import { livingColony } from './checks.ts';
+import { applyMating, applyParentageStated, applyQueenMarked, applyQueenNamed } from './facts.ts';
 import { applyCellsGiven, applyEggsGiven, applyGraft, applySplit } from './increase.ts';
+import { applyColoniesJoined } from './joining.ts';
 import {
-  applyColoniesJoined,
   applyColonyEnded,
   applyColonyMoved,
   applyColonyRelabelled,
@@ -17,18 +18,8 @@ import {
   applyYardOpened,
   fileWithHead,
 } from './places.ts';
-import {
-  applyMating,
-  applyParentageStated,
-  applyQueenConfirmed,
-  applyQueenEntered,
-  applyQueenExpected,
-  applyQueenFound,
-  applyQueenLost,
-  applyQueenMarked,
-  applyQueenMoved,
-  applyQueenNamed,
-} from './queens.ts';
+import { applyQueenEntered, applyQueenExpected, applyQueenFound } from './queens.ts';
+import { applyQueenConfirmed, applyQueenLost, applyQueenMoved } from './succession.ts';
 
 type Handlers = { readonly [K in EntryKind]: (draft: RegistryDraft, entry: EntryOf<K>) => void };
 

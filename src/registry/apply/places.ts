@@ -1,4 +1,4 @@
-import { firstDay, lastDay, type RoughDay } from '../../journal/day.ts';
+import { firstDay, lastDay } from '../../journal/day.ts';
 import type { LossCause } from '../../journal/entries/colony.ts';
 import type { QueenLossCause } from '../../journal/entries/queen.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
@@ -6,7 +6,7 @@ import type { ColonyId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import { droneKey } from '../state.ts';
 import { livingColony } from './checks.ts';
-import { closeTenure, endQueen, headOf, openTenure } from './tenures.ts';
+import { endQueen, headOf, headsOf } from './tenures.ts';
 
 /** Yards, colonies and what becomes of them. */
 
@@ -79,6 +79,7 @@ export function applyColonyRelabelled(draft: RegistryDraft, entry: EntryOf<'colo
 
 /** What the end of a colony means for the queen who headed it. */
 const QUEEN_ENDS_WITH: Partial<Record<LossCause, QueenLossCause>> = {
+  'swarmed-out': 'swarmed',
   sold: 'given-away',
   given: 'given-away',
 };
@@ -94,15 +95,16 @@ export function endColony(draft: RegistryDraft, entry: Entry, colony: ColonyId, 
     draft.file(entry, { colonies: [colony] });
     return;
   }
-  const head = headOf(draft, colony);
+  const heads = headsOf(draft, colony);
+  const lost = QUEEN_ENDS_WITH[cause] ?? 'died-with-colony';
   draft.changeColony(colony, (each) => ({ ...each, ended: { day: entry.day, cause, entry: entry.id } }));
-  draft.file(entry, { colonies: [colony], queens: head ? [head] : [] });
-  if (head) {
-    const lost = QUEEN_ENDS_WITH[cause] ?? 'died-with-colony';
-    endQueen(draft, head, { is: 'gone', day: entry.day, cause: lost, deduced: false });
-  }
+  draft.file(entry, { colonies: [colony], queens: heads });
+  for (const queen of heads)
+    endQueen(draft, queen, { is: 'gone', day: entry.day, cause: lost, deduced: false });
   for (const queen of record.expected) {
-    endQueen(draft, queen, { is: 'failed', day: entry.day, cause: 'died-with-colony' });
+    const given = lost === 'given-away';
+    const state = given ? ({ is: 'gone', deduced: false } as const) : ({ is: 'failed' } as const);
+    endQueen(draft, queen, { ...state, day: entry.day, cause: given ? lost : 'died-with-colony' });
   }
 }
 
@@ -113,49 +115,6 @@ export function applyColonyEnded(draft: RegistryDraft, entry: EntryOf<'colony-en
     colony.entries.some(({ kind, id }) => kind === 'winter-outcome' && id === colony.ended?.entry);
   if (!endedByWinter && !livingColony(draft, entry, entry.colony)) return;
   endColony(draft, entry, entry.colony, entry.cause);
-}
-
-export function applyColoniesJoined(draft: RegistryDraft, entry: EntryOf<'colonies-joined'>): void {
-  const given = livingColony(draft, entry, entry.colony);
-  const receiving = livingColony(draft, entry, entry.into);
-  if (!given || !receiving || given.id === receiving.id) return;
-  const headGiven = headOf(draft, given.id);
-  const headReceiving = headOf(draft, receiving.id);
-  draft.file(entry, {
-    colonies: [given.id, receiving.id],
-    queens: [headGiven, headReceiving].filter((queen) => queen !== undefined),
-  });
-  draft.changeColony(given.id, (colony) => ({
-    ...colony,
-    ended: { day: entry.day, cause: 'joined', into: receiving.id, entry: entry.id },
-  }));
-  const lose = (queen: typeof headGiven, deduced: boolean) => {
-    if (queen)
-      endQueen(draft, queen, { is: 'gone', day: entry.day, cause: deduced ? 'unknown' : 'killed', deduced });
-  };
-  if (entry.queenKept === 'of-the-joined') {
-    lose(headReceiving, false);
-    if (headGiven) moveHead(draft, headGiven, receiving.id, entry.day, 'moved');
-  } else if (entry.queenKept === 'of-the-receiving') {
-    lose(headGiven, false);
-  } else {
-    lose(headGiven, true);
-    lose(headReceiving, true);
-  }
-  for (const queen of given.expected)
-    endQueen(draft, queen, { is: 'failed', day: entry.day, cause: 'unknown' });
-}
-
-/** A laying queen goes from one colony to another and lays on. */
-export function moveHead(
-  draft: RegistryDraft,
-  queen: Parameters<typeof closeTenure>[1],
-  to: ColonyId,
-  day: RoughDay,
-  how: 'moved' | 'split',
-): void {
-  closeTenure(draft, queen, { to: day, ended: how });
-  openTenure(draft, { queen, colony: to, from: day, layingFrom: day });
 }
 
 export function applyFramesMoved(draft: RegistryDraft, entry: EntryOf<'frames-moved'>): void {
@@ -192,11 +151,14 @@ export function applyTreatmentEnded(draft: RegistryDraft, entry: EntryOf<'treatm
   draft.file(entry, { colonies: treatment.colonies });
 }
 
+/** Colonies lost from this day of the year on are counted among the losses of the winter to come. */
+const WINTER_REACHES_BACK = '-09-01';
+
 export function applyWinterOutcome(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>): void {
   const colony = draft.colonies.get(entry.colony);
   if (entry.alive) {
     if (livingColony(draft, entry, entry.colony)) fileWithHead(draft, entry, entry.colony);
-  } else if (colony?.ended) {
+  } else if (colony?.ended && lastDay(colony.ended.day) >= `${entry.winter - 1}${WINTER_REACHES_BACK}`) {
     draft.file(entry, { colonies: [entry.colony] });
   } else if (livingColony(draft, entry, entry.colony)) {
     endColony(draft, entry, entry.colony, entry.cause ?? 'winter');

@@ -5,9 +5,21 @@ import type { QueenState, Tenure } from '../state.ts';
 
 /** Opening and closing the spans in which queens head colonies. One tenure stands in both histories. */
 
-/** The queen who heads a colony by what has been applied so far. */
+/** The queen who heads a colony by what has been applied so far; of two side by side the one who came last. */
 export function headOf(draft: RegistryDraft, colony: ColonyId): QueenId | undefined {
   return draft.colonies.get(colony)?.tenures.findLast(({ to }) => to === undefined)?.queen;
+}
+
+/** Every queen who heads a colony: more than one where mother and daughter lay side by side. */
+export function headsOf(draft: RegistryDraft, colony: ColonyId): readonly QueenId[] {
+  const tenures = draft.colonies.get(colony)?.tenures ?? [];
+  return tenures.filter(({ to }) => to === undefined).map(({ queen }) => queen);
+}
+
+/** The colony that a queen heads or is expected in. */
+export function seatOf(draft: RegistryDraft, queen: QueenId): ColonyId | undefined {
+  const record = draft.queens.get(queen);
+  return record?.expectedIn ?? record?.tenures.findLast(({ to }) => to === undefined)?.colony;
 }
 
 export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
@@ -21,6 +33,21 @@ export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
     state: { is: 'laying' },
     tenures: [...queen.tenures, tenure],
   }));
+}
+
+/** Takes back the end of a queen's last tenure, if its colony still lives: she was there all along. */
+export function reopenTenure(draft: RegistryDraft, queen: QueenId): void {
+  const last = draft.queens.get(queen)?.tenures.at(-1);
+  if (!last || last.to === undefined || draft.colonies.get(last.colony)?.ended) return;
+  const { to: _, ended: __, endDeduced: ___, ...open } = last;
+  replaceTenure(draft, last, open);
+  draft.changeQueen(queen, (record) => ({ ...record, state: { is: 'laying' } }));
+}
+
+function replaceTenure(draft: RegistryDraft, old: Tenure, tenure: Tenure): void {
+  const replace = (tenures: readonly Tenure[]) => tenures.map((each) => (each === old ? tenure : each));
+  draft.changeColony(old.colony, (colony) => ({ ...colony, tenures: replace(colony.tenures) }));
+  draft.changeQueen(old.queen, (record) => ({ ...record, tenures: replace(record.tenures) }));
 }
 
 /** Closes the open tenure of a queen, wherever she is. Nothing happens when she heads no colony. */
@@ -37,11 +64,20 @@ export function closeTenure(
     ended: end.ended,
     ...(end.deduced ? { endDeduced: true } : {}),
   };
-  const replace = (tenures: readonly Tenure[]) =>
-    tenures.map((tenure) => (tenure === open ? closed : tenure));
-  draft.changeColony(open.colony, (colony) => ({ ...colony, tenures: replace(colony.tenures) }));
-  draft.changeQueen(queen, (record) => ({ ...record, tenures: replace(record.tenures) }));
+  replaceTenure(draft, open, closed);
   return open.colony;
+}
+
+/** A laying queen goes from one colony to another and lays on. */
+export function moveHead(
+  draft: RegistryDraft,
+  queen: QueenId,
+  to: ColonyId,
+  day: RoughDay,
+  how: 'moved' | 'split',
+): void {
+  closeTenure(draft, queen, { to: day, ended: how });
+  openTenure(draft, { queen, colony: to, from: day, layingFrom: day });
 }
 
 /** Ends a queen's life with the keeper: her tenure, or her being expected. */
@@ -55,6 +91,15 @@ export function endQueen(
   }
   stopExpecting(draft, queen);
   draft.changeQueen(queen, (record) => ({ ...record, state }));
+}
+
+/** A virgin, by the records: made here or brought in as such, and never seen to lay. */
+export function neverLaid(draft: RegistryDraft, id: QueenId): boolean {
+  const queen = draft.queens.get(id);
+  if (!queen || queen.tenures.length > 0) return false;
+  const making = queen.madeBy && draft.makings.get(queen.madeBy);
+  if (making && making.how !== 'brought-in') return true;
+  return queen.entries.some((entry) => entry.kind === 'queen-entered' && entry.laying === false);
 }
 
 /** Takes a queen off the list of those on their way in a colony. */

@@ -204,7 +204,7 @@ describe('a proposed partition', () => {
       key === SOURCE ? [] : Object.entries(of).flatMap(([kind, n]) => (kind === 'shakenBees' ? [] : [n])),
     );
     const off = deal.comb.filter((part) => part !== 0).length;
-    expect(counted.reduce((sum, n) => sum + n, 0)).toBe(off);
+    expect(counted.reduce((sum: number, n) => sum + (n ?? 0), 0)).toBe(off);
     expect(missingInPlan(plan, registry)).toEqual([]);
     expect(splitDrafts(plan, registry)).toHaveLength(3);
   });

@@ -1,0 +1,162 @@
+import { daysBetween, firstDay, type RoughDay } from '../../journal/day.ts';
+import type { QueenLossCause } from '../../journal/entries/queen.ts';
+import type { EntryOf } from '../../journal/entry.ts';
+import type { ColonyId, QueenId } from '../../journal/ids.ts';
+import type { RegistryDraft } from '../draft.ts';
+import type { MakingHow, Queen, Tenure } from '../state.ts';
+import { livingColony, livingQueen, onlyQueen } from './checks.ts';
+import {
+  closeTenure,
+  endQueen,
+  expectIn,
+  headsOf,
+  neverLaid,
+  openTenure,
+  reopenTenure,
+  seatOf,
+  stopExpecting,
+} from './tenures.ts';
+
+/** Who heads a colony after whom: queens confirmed, lost, put into colonies. */
+
+/** The queens expected in a colony besides the one that came: another came first. */
+export function failOthers(draft: RegistryDraft, colony: ColonyId, came: QueenId, day: RoughDay): void {
+  for (const other of draft.colonies.get(colony)?.expected ?? []) {
+    if (other !== came) endQueen(draft, other, { is: 'failed', day, cause: 'another-came-first' });
+  }
+}
+
+/**
+ * What the end of the old queen is taken to be once a daughter from such cells lays. Supersedure and swarm cells are
+ * raised while she is there; emergency cells are raised because she no longer is.
+ */
+const SUCCEEDS: Partial<Record<MakingHow, 'superseded' | 'swarmed' | 'unknown'>> = {
+  supersedure: 'superseded',
+  swarm: 'swarmed',
+  emergency: 'unknown',
+};
+
+/** Losses that only say that nobody met her. */
+const NEVER_LEFT: ReadonlySet<Tenure['ended']> = new Set<Tenure['ended']>(['not-found', 'unknown']);
+
+export function applyQueenConfirmed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>): void {
+  const queen = livingQueen(draft, entry, entry.queen);
+  const colony = livingColony(draft, entry, entry.colony);
+  if (!queen || !colony) return;
+  draft.file(entry, { colonies: [colony.id], queens: [queen.id] });
+  if (headsOf(draft, colony.id).includes(queen.id)) {
+    failEarlier(draft, colony.id, queen.id, entry.day);
+    return;
+  }
+  if (wasThereAllAlong(queen, colony.id)) {
+    onlyQueen(draft, entry, colony.id, queen.id);
+    reopenTenure(draft, queen.id);
+    return;
+  }
+  saysElsewhere(draft, entry, queen.id);
+  succeed(draft, entry, queen);
+  closeTenure(draft, queen.id, { to: entry.day, ended: 'moved' });
+  if (seatOf(draft, queen.id) !== colony.id) stopExpecting(draft, queen.id);
+  openTenure(draft, { queen: queen.id, colony: colony.id, from: entry.day, layingFrom: entry.day });
+  failOthers(draft, colony.id, queen.id, entry.day);
+}
+
+/** True for one whose end in this colony was only taken to be: she is seen again where she was. */
+function wasThereAllAlong({ state, tenures }: Queen, colony: ColonyId): boolean {
+  const last = tenures.at(-1);
+  if (state.is !== 'gone' || last?.colony !== colony) return false;
+  return state.deduced || NEVER_LEFT.has(last.ended);
+}
+
+function saysElsewhere(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen: QueenId): void {
+  const elsewhere = seatOf(draft, queen);
+  if (!elsewhere || elsewhere === entry.colony) return;
+  const label = draft.labelOf(entry.colony);
+  draft.contradict(entry, 'queen-in-two-colonies', {
+    queen,
+    colony: entry.colony,
+    found: `${draft.titleOf(queen)} in ${draft.labelOf(elsewhere)} by the records, confirmed in ${label}`,
+    because: 'A queen is in one colony at a time.',
+    remedies: [`Enter how she came to ${label}.`, `Choose ${draft.labelOf(elsewhere)}.`],
+  });
+}
+
+/** Ends the queens whom she succeeds by the way she was made; says so when another stays beside her. */
+function succeed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen: Queen): void {
+  const making = queen.madeBy && draft.makings.get(queen.madeBy);
+  const cause = making && SUCCEEDS[making.how];
+  const tenures = draft.colonies.get(entry.colony)?.tenures ?? [];
+  for (const { queen: head, from, to } of tenures) {
+    const before = cause !== undefined && firstDay(from) <= firstDay(making?.day ?? from);
+    if (to !== undefined || !before) continue;
+    const day = making?.how === 'emergency' ? making.day : entry.day;
+    endQueen(draft, head, { is: 'gone', day, cause, deduced: true });
+  }
+  onlyQueen(draft, entry, entry.colony, queen.id);
+}
+
+/** Made beside a queen who lays on: her laying says nothing against them. */
+const BESIDE_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['supersedure', 'swarm']);
+
+/** The queens expected in a colony since before its head came have failed once she is seen to lay. */
+function failEarlier(draft: RegistryDraft, colony: ColonyId, head: QueenId, day: RoughDay): void {
+  const came = draft.queens.get(head)?.tenures.at(-1)?.from;
+  for (const id of draft.colonies.get(colony)?.expected ?? []) {
+    const other = draft.queens.get(id);
+    const making = other?.madeBy && draft.makings.get(other.madeBy);
+    if (!came || other?.state.is !== 'expected' || (making && BESIDE_HER.has(making.how))) continue;
+    if (firstDay(other.state.since) > firstDay(came)) continue;
+    endQueen(draft, id, { is: 'failed', day, cause: 'another-came-first' });
+  }
+}
+
+export function applyQueenLost(draft: RegistryDraft, entry: EntryOf<'queen-lost'>): void {
+  const queen = livingQueen(draft, entry, entry.queen);
+  if (!queen) return;
+  if (queen.state.is === 'gone' && queen.state.deduced) reopenTenure(draft, queen.id);
+  const colony = seatOf(draft, queen.id);
+  draft.file(entry, { queens: [queen.id], colonies: colony ? [colony] : [] });
+  if (tookHerIn(queen, entry)) return;
+  if (queen.state.is === 'expected' && entry.cause !== 'given-away') {
+    endQueen(draft, queen.id, { is: 'failed', day: entry.day, cause: entry.cause });
+  } else {
+    endQueen(draft, queen.id, {
+      is: 'gone',
+      day: entry.day,
+      cause: entry.cause,
+      deduced: false,
+      ...(entry.to ? { to: entry.to } : {}),
+    });
+  }
+}
+
+/** Days within which two keepers may write down one handing over. */
+const HANDING_OVER_DAYS = 14;
+
+/** True when the other keeper has written down already that she came: giving her away is then no second loss. */
+function tookHerIn(queen: Queen, entry: EntryOf<'queen-lost'>): boolean {
+  if (entry.cause !== ('given-away' satisfies QueenLossCause)) return false;
+  const put = queen.entries.findLast(
+    (each) => each.kind === 'queen-moved' || (each.kind === 'queen-entered' && each.colony !== undefined),
+  );
+  if (!put || put.recordedBy === entry.recordedBy) return false;
+  return daysBetween(firstDay(put.day), firstDay(entry.day)) <= HANDING_OVER_DAYS;
+}
+
+export function applyQueenMoved(draft: RegistryDraft, entry: EntryOf<'queen-moved'>): void {
+  const queen = livingQueen(draft, entry, entry.queen);
+  const colony = livingColony(draft, entry, entry.to);
+  if (!queen || !colony) return;
+  if (queen.state.is === 'gone' && queen.state.deduced) reopenTenure(draft, queen.id);
+  const from = seatOf(draft, queen.id);
+  draft.file(entry, { queens: [queen.id], colonies: from ? [from, colony.id] : [colony.id] });
+  // Caged for a while and let out again: she was never away.
+  if (from === colony.id) return;
+  onlyQueen(draft, entry, colony.id, queen.id);
+  if (neverLaid(draft, queen.id)) {
+    expectIn(draft, queen.id, colony.id, entry.day);
+    return;
+  }
+  closeTenure(draft, queen.id, { to: entry.day, ended: 'moved' });
+  openTenure(draft, { queen: queen.id, colony: colony.id, from: entry.day, layingFrom: entry.day });
+}
