@@ -66,7 +66,7 @@ async function confirmDaughter(page: Page): Promise<void> {
   await stop.getByText('Look for eggs').first().click();
   await stop.getByRole('button', { name: 'Eggs', exact: true }).click();
   await stop.getByRole('button', { name: 'A daughter of Hazel' }).first().click();
-  await stop.getByText('Look for eggs').waitFor({ state: 'detached' });
+  await stop.getByText('Look for eggs', { exact: true }).waitFor({ state: 'detached' });
 }
 
 async function saveJournal(page: Page): Promise<string> {
