@@ -1,7 +1,7 @@
 /**
  * The tasks that a queen's calendar gives: look for this, leave closed, do that, and until when.
  *
- *   look for cells       capped.likely .. emerged.earliest - 2
+ *   look for cells       capped.likely .. emerged.earliest - 2; no longer asked from laying.likely on
  *   leave closed         emerged.earliest - 1 .. laying.likely - 1   (about to emerge, or flying)
  *   look for eggs        laying.likely .. laying.latest (the give-up day); after a look in vain again 6 days later
  *   look for her brood   cappedBrood.likely .. cappedBrood.latest + 7
@@ -31,8 +31,10 @@ const sawCells = ({ openCells, cappedCells, emergedCells, tornCells, queen }: Ob
   Boolean(openCells || cappedCells || emergedCells || tornCells || queen);
 
 function cellTasks({ calendar, making, seen, waiting }: Situation): readonly Draft[] {
-  const { capped, emerged } = calendar.windows;
+  const { capped, emerged, laying } = calendar.windows;
   if (!waiting || !raisesCells(making) || seen.some(sawCells) || !capped || !emerged) return [];
+  // Once eggs can be looked for they answer what the cells would have told.
+  if (laying && calendar.on >= laying.likely) return [];
   const to = Math.max(emerged.earliest - 2, making.day + BIOLOGY.lastCellStarted.likely);
   const from = Math.min(capped.likely, to);
   const cells: Draft = {
@@ -81,7 +83,12 @@ function releaseTask({ making, seen, waiting }: Situation): readonly Draft[] {
 function eggTask({ calendar, seen, waiting }: Situation): readonly Draft[] {
   const { laying } = calendar.windows;
   if (!waiting || !laying) return [];
-  const inVain = seen.filter(({ day, eggs }) => eggs === false && day >= laying.earliest).at(-1);
+  // Several eggs in cells are a young queen's or workers': a week on, one to a cell tells which.
+  const inVain = seen
+    .filter(
+      ({ day, eggs, severalEggsInCells }) => (eggs === false || severalEggsInCells) && day >= laying.earliest,
+    )
+    .at(-1);
   const next = inVain ? inVain.day + TASK_DEFAULTS.lookAgainAfter : laying.likely;
   const from = Math.min(Math.max(laying.likely, next), laying.latest);
   return [

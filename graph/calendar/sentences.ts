@@ -10,7 +10,7 @@ import type { Making } from './making.ts';
 import type { ReadingCode } from './readings.ts';
 import { situation } from './situation.ts';
 import type { Windows } from './solve.ts';
-import type { FindingCode, Task } from './task.ts';
+import type { FallbackCode, FindingCode, Task } from './task.ts';
 import {
   CAUTIONS,
   CONTRADICTION_WORDS,
@@ -20,6 +20,7 @@ import {
   READING_WORDS,
   STATE_WORDS,
   TASK_WORDS,
+  TOO_LATE,
 } from './words.ts';
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September'].concat(
@@ -156,16 +157,24 @@ export function taskTitle({ code }: Task): string {
   return TASK_WORDS[code].title;
 }
 
+export interface TaskTextOptions {
+  /** False leaves out what to do instead, where the screen offers it by itself. */
+  readonly ways?: boolean;
+}
+
 /** A task in full: when, what, how long it is of use, and what to do when what is hoped for is not there. */
-export function taskText({ code, kind, from, to, lastUseful, fallbacks, overdue }: Task): string {
+export function taskText(task: Task, { ways: tellsWays = true }: TaskTextOptions = {}): string {
+  const { code, kind, from, to, lastUseful, overdue } = task;
+  const fallbacks = tellsWays ? task.fallbacks : [];
   const { what } = TASK_WORDS[code];
   const when = kind === 'leave-closed' ? capital(stretchText(from, to)) : capital(spanText(from, to));
   const late = overdue ? ' Overdue.' : '';
   const useful = lastUseful === undefined ? '' : ` Of use until ${dayText(lastUseful)}.`;
+  const past = overdue && lastUseful !== undefined && lastUseful <= to && TOO_LATE[code];
   const ways = fallbacks.map((fallback) => FALLBACK_WORDS[fallback]);
   const condition = kind === 'look' ? 'If what you hope for is not there' : 'Ways';
   const help = ways.length === 0 ? '' : ` ${condition}: ${listed(ways, 'or')}.`;
-  return `${when}, ${what}.${late}${useful}${help}`;
+  return `${when}, ${what}.${past ? ` ${past}` : late + useful}${help}`;
 }
 
 /** Cautions that belong to a task and to its fallbacks; empty when there are none. */
@@ -176,6 +185,11 @@ export function cautionsFor({ code, fallbacks }: Task): readonly string[] {
 /** What is offered for one tap, and what it means. */
 export function findingText(finding: FindingCode): { readonly name: string; readonly means: string } {
   return { name: FINDING_WORDS[finding], means: FINDING_MEANS[finding] };
+}
+
+/** What to do instead, as a line of its own: "Join with a neighbour". */
+export function fallbackText(fallback: FallbackCode): string {
+  return capital(FALLBACK_WORDS[fallback]);
 }
 
 const MEETING_WORDS: Readonly<Record<DroneMeeting, string>> = {

@@ -62,6 +62,12 @@ export const TASK_WORDS: Readonly<Record<TaskCode, { readonly title: string; rea
   },
 };
 
+/** Said of a look that is past its last useful day. */
+export const TOO_LATE: Readonly<Partial<Record<TaskCode, string>>> = {
+  'look-for-cells': 'Too late to open for it now: leave it shut until eggs can be looked for.',
+  'look-for-eggs': 'The day to wait for is past: no eggs now means no queen.',
+};
+
 /** Shown with the task, where the work can hurt somebody. */
 export const CAUTIONS: Readonly<Partial<Record<TaskCode | FallbackCode, string>>> = {
   'mite-count':

@@ -2,20 +2,18 @@ import {
   type ColonyCalendar,
   inferQueenCalendar,
   type QueenCalendar,
-  type RunningTreatment,
   type Task,
   tasksFor,
   type YearSettings,
-  type YearState,
   yearTasksFor,
 } from '../../graph/calendar/index.ts';
-import { addDays, dayNumber, firstDay, isExactDay, lastDay, type PlainDay } from '../journal/day.ts';
-import type { Entry, EntryKind, EntryOf } from '../journal/entry.ts';
+import { dayNumber, firstDay, lastDay, type PlainDay } from '../journal/day.ts';
 import type { ColonyId, KeeperId, YardId } from '../journal/ids.ts';
 import { ALL_HERS_DAYS } from './attribution.ts';
 import { calendarFacts } from './calendar.ts';
 import { byLabel, headOn, isLiving, tenureOn, yardOn, yardsOf } from './queries.ts';
 import type { Colony, Registry } from './state.ts';
+import { yearState } from './year-state.ts';
 
 /** What the rounds need to know of one colony: its queen's calendar, if one runs, and its tasks. */
 export interface ColonyRound {
@@ -88,14 +86,19 @@ export function colonyRound(registry: Registry, colony: Colony, options: RoundsO
 
 /**
  * Whether a task of the year asks something that this colony can answer: one begun since has no winter and no spring
- * behind it, and is left alone with its cells and its virgin before its mites are counted.
+ * behind it, one divided since no longer has the strength it came out of winter with, and one with cells or a virgin is
+ * left alone before its mites are counted.
  */
 function concerns({ code, from }: Task, colony: Colony, awaiting: boolean): boolean {
   const started = dayNumber(lastDay(colony.started));
   if (code === 'winter-outcome') return started < from - WINTER_DAYS;
-  if (code === 'spring-strength') return started < from;
+  if (code === 'spring-strength') return started < from && !dividedSince(colony, from);
   if (code === 'mite-count') return !awaiting && started + SETTLING_DAYS <= from;
   return true;
+}
+
+function dividedSince(colony: Colony, from: number): boolean {
+  return colony.entries.some((entry) => entry.kind === 'split' && dayNumber(firstDay(entry.day)) >= from);
 }
 
 /** A colony begun within these days before the winter walk was not there when winter came. */
@@ -127,66 +130,6 @@ export function colonyCalendar(registry: Registry, colony: Colony, on: PlainDay)
     calendar,
     marked: head?.mark !== undefined,
   };
-}
-
-function yearState(
-  registry: Registry,
-  colony: Colony,
-  on: PlainDay,
-  calendar: ColonyCalendar | undefined,
-): YearState {
-  const head = headOn(registry, colony, on);
-  const looks = exactEntries(colony, 'inspection', on);
-  const last = looks.at(-1);
-  const lastCount = exactEntries(colony, 'mite-count', on).at(-1);
-  const winter = exactEntries(colony, 'winter-outcome', on).at(-1);
-  const lastOf = (occasion: 'autumn' | 'spring') => looks.findLast((entry) => entry.occasion === occasion);
-  const state = { lastLook: last, lastMiteCount: lastCount, winterRecorded: winter } as const;
-  const days = Object.fromEntries(
-    Object.entries({ ...state, autumnPrepared: lastOf('autumn'), springRecorded: lastOf('spring') }).flatMap(
-      ([name, entry]) => (entry ? [[name, dayNumber(firstDay(entry.day))]] : []),
-    ),
-  );
-  return {
-    colony: colony.id,
-    queen: head ? 'laying' : calendar || colony.expected.length > 0 ? 'awaiting' : 'unknown',
-    swarmSigns: last !== undefined && showsSwarmSigns(last),
-    treatments: runningTreatments(registry, colony.id, on),
-    ...days,
-  };
-}
-
-function exactEntries<K extends EntryKind>(colony: Colony, kind: K, on: PlainDay): readonly EntryOf<K>[] {
-  return colony.entries.filter(
-    (entry: Entry): entry is EntryOf<K> =>
-      entry.kind === kind && isExactDay(entry.day) && firstDay(entry.day) <= on,
-  );
-}
-
-/** Cells, or a swarm tendency of 3 or less by the protocol (cells that could be stopped), at an inspection. */
-export function showsSwarmSigns({
-  openCells = 0,
-  cappedCells = 0,
-  swarmTendency = 4,
-}: EntryOf<'inspection'>): boolean {
-  return openCells > 0 || cappedCells > 0 || swarmTendency <= 3;
-}
-
-function runningTreatments(registry: Registry, colony: ColonyId, on: PlainDay): readonly RunningTreatment[] {
-  return [...registry.treatments.values()]
-    .filter(({ colonies, from }) => colonies.includes(colony) && firstDay(from) <= on)
-    .map(({ id, entry, to }) => {
-      const ended = to !== undefined && lastDay(to) <= on;
-      const wait = entry.honeyWaitDays;
-      const honeyFrom =
-        to !== undefined && wait !== undefined ? dayNumber(addDays(lastDay(to), wait)) : undefined;
-      return {
-        id,
-        ended,
-        ...(entry.end ? { plannedEnd: dayNumber(entry.end) } : {}),
-        ...(honeyFrom === undefined ? {} : { honeyFrom }),
-      };
-    });
 }
 
 /** Month-and-day spans of the keeper's year as days of the year that `on` lies in. */

@@ -30,6 +30,12 @@ export interface ExchangeLook {
   readonly incoming?: 'open';
 }
 
+export interface CarryLook {
+  /** The colony that the frame is for, and the kind of frame: it lies in that box already. */
+  readonly into?: string;
+  readonly frame?: string;
+}
+
 export type WintersShown = 'outcome' | 'lines' | 'ready';
 
 export interface ChooseLook {
@@ -55,7 +61,7 @@ export const routes = {
   /** A split planned before it is done. */
   planSplit: (colony: string) => `#/split/${colony}?plan=first`,
   /** Frames carried from a colony to others: cells, eggs, brood, stores. */
-  carry: (colony: string) => `#/carry/${colony}`,
+  carry: (colony: string, { into, frame }: CarryLook = {}) => `#/carry/${colony}${query({ into, frame })}`,
   /** Choosing the colony to record at. */
   recordWhere: () => '#/record',
   record: (colony: string, kind?: RecordKind) => `#/record/${colony}${kind ? `/${kind}` : ''}`,

@@ -3,6 +3,7 @@ import type { PlainDay } from '../../src/journal/day.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
 import { byLabel, isAlive, labelOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
+import { useSearchValue } from '../app/location.ts';
 import { go, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
@@ -13,7 +14,7 @@ import { SavingNotices } from '../parts/SavingNotices.tsx';
 import { useSaving } from '../parts/use-saving.ts';
 import { HandBar } from '../split/HandBar.tsx';
 import { Palette } from '../split/Palette.tsx';
-import type { Hand } from '../split/plan.ts';
+import { FRAME_KINDS, type FrameKind, type Hand } from '../split/plan.ts';
 import styles from './Carry.module.css';
 import { changeDelivery, deliver, type Load, loadDrafts, receivers } from './load.ts';
 import { Receiver } from './Receiver.tsx';
@@ -21,6 +22,8 @@ import { Receiver } from './Receiver.tsx';
 /** Frames carried from one colony to others: cells, eggs, brood, stores. */
 export function Carry({ id }: { readonly id?: string }) {
   const { registry, on } = useStore();
+  const asked = useSearchValue('into');
+  const kindAsked = useSearchValue('frame');
   const colony = registry.value.colonies.get(id as ColonyId);
   if (!colony || !isAlive(colony, on.value)) {
     return (
@@ -29,13 +32,24 @@ export function Carry({ id }: { readonly id?: string }) {
       </EmptyState>
     );
   }
-  return <CarryBench key={colony.id} from={colony} />;
+  const into = registry.value.colonies.get(asked as ColonyId);
+  const frame = FRAME_KINDS.find((kind) => kind === kindAsked);
+  return <CarryBench key={colony.id} from={colony} {...(into && frame ? { laid: { into, frame } } : {})} />;
 }
 
-function CarryBench({ from }: { readonly from: Colony }) {
+interface CarryBenchProps {
+  readonly from: Colony;
+  /** A frame that lies in its box when the page opens, since the way here named both. */
+  readonly laid?: { readonly into: Colony; readonly frame: FrameKind };
+}
+
+function CarryBench({ from, laid }: CarryBenchProps) {
   const store = useStore();
   const registry = store.registry.value;
-  const [load, setLoad] = useState<Load>(() => ({ from: from.id, day: store.on.peek(), to: [] }));
+  const [load, setLoad] = useState<Load>(() => {
+    const empty: Load = { from: from.id, day: store.on.peek(), to: [] };
+    return laid ? deliver(empty, laid.into.id, laid.frame, 1, store.newId) : empty;
+  });
   const [hand, setHand] = useState<Hand | undefined>();
   const saving = useSaving();
   const alive = [...registry.colonies.values()].filter((colony) => isAlive(colony, load.day)).sort(byLabel);
@@ -44,7 +58,7 @@ function CarryBench({ from }: { readonly from: Colony }) {
 
   const save = async () => {
     const saved = await saving.save(loadDrafts(load, registry), `Frames carried from ${label}`);
-    if (saved) go(routes.colony(from.id));
+    if (saved) go(routes.colony(laid?.into.id ?? from.id));
   };
   return (
     <article class={styles.page}>
@@ -69,7 +83,7 @@ function CarryBench({ from }: { readonly from: Colony }) {
         }
       />
       <div class={styles.receivers}>
-        {receivers(alive, from).map((colony) => (
+        {receivers(alive, from, laid?.into).map((colony) => (
           <Receiver
             key={colony.id}
             load={load}

@@ -92,10 +92,11 @@ export function loadDrafts(load: Load, registry: Registry): readonly Draft[] {
   });
 }
 
-/** Colonies that frames can be carried to: alive, not the one they come from, those of the same yard first. */
-export function receivers(colonies: readonly Colony[], from: Colony): readonly Colony[] {
+/** Colonies that frames can be carried to: alive, not the one they come from; the one meant, then those of the same yard. */
+export function receivers(colonies: readonly Colony[], from: Colony, meant?: Colony): readonly Colony[] {
   const yard = from.stays.at(-1)?.yard;
-  const here = colonies.filter((colony) => colony.id !== from.id && colony.stays.at(-1)?.yard === yard);
-  const elsewhere = colonies.filter((colony) => colony.id !== from.id && colony.stays.at(-1)?.yard !== yard);
-  return [...here, ...elsewhere];
+  const others = colonies.filter(({ id }) => id !== from.id && id !== meant?.id);
+  const here = others.filter((colony) => colony.stays.at(-1)?.yard === yard);
+  const elsewhere = others.filter((colony) => colony.stays.at(-1)?.yard !== yard);
+  return [...(meant ? [meant] : []), ...here, ...elsewhere];
 }

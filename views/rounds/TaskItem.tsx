@@ -18,12 +18,15 @@ import { SavingNotices } from '../parts/SavingNotices.tsx';
 import { useSaving } from '../parts/use-saving.ts';
 import { replyTo } from './answers.ts';
 import styles from './TaskItem.module.css';
+import { Ways } from './Ways.tsx';
+import { waysOf } from './ways.ts';
 
 type Answer = ReturnType<typeof answersFor>[number];
 
 /** One thing to look for or do: its title and window; opened, what each finding means, each recorded by one tap. */
 export function TaskItem({ task, open = false }: { readonly task: Task; readonly open?: boolean }) {
-  const { on } = useStore();
+  const { on, registry } = useStore();
+  const colony = registry.value.colonies.get(task.colony as ColonyId);
   const window = { first: dayOfNumber(task.from), last: dayOfNumber(task.to) };
   return (
     <details class={`${styles.task} ${task.overdue ? styles.overdue : ''}`} open={open}>
@@ -35,7 +38,9 @@ export function TaskItem({ task, open = false }: { readonly task: Task; readonly
         </span>
       </summary>
       <div class={styles.inside}>
-        <p>{taskText(task)}</p>
+        <p>{taskText(task, { ways: task.kind !== 'do' })}</p>
+        {colony && <Ways task={task} colony={colony} />}
+        {colony && waysOf(task).length > 0 && <h4 class={styles.found}>What you find now</h4>}
         <Answers task={task} />
         {cautionsFor(task).map((caution) => (
           <p key={caution} class={styles.caution}>

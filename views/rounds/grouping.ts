@@ -20,7 +20,9 @@ export function sortTasks({ tasks }: ColonyRound, on: number): Sorted {
   const waits = (task: Task) => shut !== undefined && task.kind !== 'know' && !task.overdue;
   return {
     slipped: asks.filter(({ overdue }) => overdue),
-    now: asks.filter((task) => !task.overdue && task.from <= on && !waits(task)),
+    now: asks
+      .filter((task) => !task.overdue && task.from <= on && !waits(task))
+      .sort((a, b) => a.to - b.to || a.from - b.from),
     coming: tasks.filter(
       (task) =>
         !task.overdue && (task.from > on || (waits(task) && task !== shut && task.kind !== 'leave-closed')),

@@ -6,8 +6,8 @@ import { daysBetween, firstDay, isExactDay, type PlainDay } from '../../src/jour
 import type { Entry } from '../../src/journal/entry.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { byLabel, headOn, isLiving, wintersHeaded } from '../../src/registry/queries.ts';
-import { showsSwarmSigns } from '../../src/registry/rounds.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
+import { showsSwarmSigns } from '../../src/registry/year-state.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import { lastStrength, type Strength } from '../parts/colony-facts.ts';
 
