@@ -75,8 +75,15 @@ export interface Store {
   redo(): Promise<Result<readonly Entry[]>>;
 
   previewUnion(entries: readonly Entry[]): UnionPreview;
-  /** Unites with a journal read from a file, and its photographs; all or nothing. */
-  unite(entries: readonly Entry[], photos?: readonly StoredPhoto[]): Promise<Result<UnionPreview>>;
+  /**
+   * Unites with a journal read from a file, and its photographs; all or nothing. `keeper` is given where the file is the
+   * keeper's own, from another device: from then on this device writes under that id, until the import is undone.
+   */
+  unite(
+    entries: readonly Entry[],
+    photos?: readonly StoredPhoto[],
+    keeper?: KeeperId,
+  ): Promise<Result<UnionPreview>>;
 
   changeSettings(change: Partial<Settings>): Promise<void>;
   nameKeeper(name: string): Promise<void>;

@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Entry } from '../journal/entry.ts';
-import type { ActionId, EntryId, PhotoId } from '../journal/ids.ts';
+import type { ActionId, EntryId, KeeperId, PhotoId } from '../journal/ids.ts';
 import { failure, type Problem, type Result, success } from '../journal/problems.ts';
 import type { Records } from './contract.ts';
 import { newerDatabase, otherTabBlocks, otherTabIsNewer, storageLost, storageProblem } from './troubles.ts';
@@ -26,6 +26,8 @@ export interface ImportRecord {
   readonly kept: readonly Entry[];
   /** The added entries themselves, while the import is undone and they stand nowhere else. */
   readonly takenOut: readonly Entry[];
+  /** Who writes on this device, where the file was the keeper's own and said so. */
+  readonly keeper?: { readonly before: KeeperId; readonly after: KeeperId };
   readonly turns: readonly ImportTurn[];
 }
 

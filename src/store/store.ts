@@ -41,7 +41,7 @@ export async function openStore(options: Partial<StoreOptions> = {}): Promise<St
     newId: core.options.newId,
     ...numericsOf(core),
     previewUnion: (entries) => previewUnion(core, entries),
-    unite: (entries, photos = []) => inTurn(core, () => uniteWith(core, entries, photos)),
+    unite: (entries, photos = [], keeper) => inTurn(core, () => uniteWith(core, entries, photos, keeper)),
     changeSettings: (change) => inTurn(core, () => changeSettings(core, change)),
     savePhoto: (photo) => inTurn(core, () => savePhoto(core, photo)),
     photo: async (id) => {

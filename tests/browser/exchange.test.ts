@@ -21,9 +21,11 @@ afterAll(() => app.close());
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
 const chooseFile = (page: Page, path: string) => page.locator('input[type=file]').setInputFiles(path);
 
-async function takeIn(page: Page, path: string): Promise<void> {
+/** Takes a file in. On a device on which nothing was written yet, the app asks whose it is. */
+async function takeIn(page: Page, path: string, asked?: 'mine' | 'theirs'): Promise<void> {
   await goTo(page, '#/exchange');
   await chooseFile(page, path);
+  if (asked) await page.getByRole('radio', { name: asked === 'mine' ? /^Mine/ : /^Of another/ }).check();
   await button(page, /^Take in [\d,]+ entr/).click();
   await page.getByText('Undo takes all of it back').waitFor();
 }
@@ -71,7 +73,7 @@ describe('all records as a file', () => {
     const notes = base.entries.map((entry) =>
       entry.kind === 'note' ? { ...entry, photos: [photo.id] } : entry,
     );
-    await takeIn(page, fileOf('photo', { ...base, entries: notes, photos: [photo] }));
+    await takeIn(page, fileOf('photo', { ...base, entries: notes, photos: [photo] }), 'mine');
     const first = told(await saveRecords(page));
     expect(first.entries).toHaveLength(base.entries.length);
     expect(first.photos).toEqual([photo]);
@@ -148,7 +150,7 @@ describe('a file that is not as it was written', () => {
 
   it('leaves out, with its line, an entry that tells otherwise than ours, and ours stands', async () => {
     const { page, errors, close } = await app.newKeeper();
-    await takeIn(page, RECORDS);
+    await takeIn(page, RECORDS, 'theirs');
     const before = told(await saveRecords(page)).entries;
     const base = records();
     const at = base.entries.findIndex((entry) => entry.kind === 'inspection' && entry.gentle === 4);
@@ -182,7 +184,11 @@ describe('two corrections of one entry', () => {
       supersedes: entry?.id,
       framesOfBees,
     });
-    await takeIn(page, fileOf('mine', { ...base, entries: [...base.entries, correction('01', one, 11)] }));
+    await takeIn(
+      page,
+      fileOf('mine', { ...base, entries: [...base.entries, correction('01', one, 11)] }),
+      'mine',
+    );
     await chooseFile(page, fileOf('theirs', { ...base, entries: [correction('02', two, 12)] }));
     await page.getByText('You disagree on 1 entry.').waitFor();
     await page.getByText('Counts now: written last').waitFor();

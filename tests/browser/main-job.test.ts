@@ -110,7 +110,12 @@ describe('the main job, from a table kept until now to the same records on a cle
     await confirmDaughter(page);
 
     await goTo(page, '#/choose');
-    await page.getByRole('main').getByText('Hazel').first().waitFor({ timeout: 60_000 });
+    await page
+      .getByRole('main')
+      .getByText('Hazel')
+      .filter({ visible: true })
+      .first()
+      .waitFor({ timeout: 60_000 });
 
     await openColony(page, '12');
     await page

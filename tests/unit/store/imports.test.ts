@@ -76,3 +76,35 @@ describe('a union', () => {
     expect(sorted(await phone.open())).toEqual(after);
   });
 });
+
+describe("a keeper's own file on another device", () => {
+  const restored = async () => {
+    const { phone, tablet, mine } = await twoKeepers();
+    const clean = device(3);
+    const store = await clean.open();
+    return { phone, tablet, mine, clean, store };
+  };
+
+  it('leaves the device writing under its own id unless the keeper says that it is theirs', async () => {
+    const { mine, store } = await restored();
+    const before = store.keeper.value.id;
+    unwrap(await store.unite(all(mine)));
+    expect(store.keeper.value.id).toBe(before);
+    expect(store.keeper.value.id).not.toBe(mine.keeper.value.id);
+  });
+
+  it('makes the keeper the same person again, after a reload too, and undo gives the device back', async () => {
+    const { mine, clean, store } = await restored();
+    const before = store.keeper.value.id;
+    unwrap(await store.unite(all(mine), [], mine.keeper.value.id));
+    expect(store.keeper.value).toEqual(mine.keeper.value);
+    const again = await clean.open();
+    expect(again.keeper.value).toEqual(mine.keeper.value);
+    unwrap(await again.undo());
+    expect(again.keeper.value.id).toBe(before);
+    expect(again.journal.value.size).toBe(0);
+    unwrap(await again.redo());
+    expect(again.keeper.value).toEqual(mine.keeper.value);
+    expect(sorted(again)).toEqual(sorted(mine));
+  });
+});

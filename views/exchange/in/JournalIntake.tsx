@@ -1,14 +1,10 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
-import type { Problem } from '../../../src/journal/problems.ts';
 import { routes } from '../../app/routes.ts';
 import { StoreContext, useStore } from '../../app/store-context.ts';
-import { Button } from '../../parts/Button.tsx';
 import { dayText } from '../../parts/days.ts';
-import { FormActions } from '../../parts/FormActions.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
 import { PlainNames } from '../../parts/plain-names.ts';
-import { counted } from '../counted.ts';
 import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf } from '../manifest.ts';
 import { AlteredEntries } from './AlteredEntries.tsx';
@@ -16,8 +12,8 @@ import styles from './Incoming.module.css';
 import { NewConflicts } from './NewConflicts.tsx';
 import { NewContradictions } from './NewContradictions.tsx';
 import { NewEntries } from './NewEntries.tsx';
-import { ProblemList } from './ProblemList.tsx';
 import type { Incoming } from './read-incoming.ts';
+import { TakeIn } from './TakeIn.tsx';
 import { type PreviewedUnion, useUnion } from './union.ts';
 import { unionWords } from './union-words.ts';
 import { useNewPhotos } from './use-new-photos.ts';
@@ -34,25 +30,14 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
   const { file, name, text } = incoming;
   const union = useUnion(file.entries);
   const photos = useNewPhotos(file.photos);
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const [busy, setBusy] = useState(false);
   const fresh = union.preview.added.length;
-  const nothing = fresh === 0 && photos.length === 0;
   const of = file.scope.of === 'queen' ? `the pedigree of ${file.scope.name}` : 'records';
   const by = file.by.name || 'a keeper without a name';
-
-  const take = async () => {
-    setBusy(true);
-    const united = await store.unite(union.entries, photos);
-    setBusy(false);
-    if (!united.ok) return setProblems(united.problems);
-    onTaken(`${counted(fresh, 'entry', 'entries')} from ${by}.`);
-  };
 
   return (
     <>
       <PageHeader
-        title={`From ${by}`}
+        title={file.by.id === store.keeper.value.id ? 'Your own records' : `From ${by}`}
         above={{ label: 'Exchange', href: routes.exchange() }}
         lead={unionWords(union, photos.length)}
       />
@@ -69,18 +54,7 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
             </div>
             <div class={styles.side}>
               {fresh > 0 && <Fresh union={union} photos={photos.length} />}
-              <ProblemList problems={problems} />
-              <FormActions>
-                {!nothing && (
-                  <Button look="main" size="hive" disabled={busy} onPress={take}>
-                    Take in{' '}
-                    {fresh > 0 ? counted(fresh, 'entry', 'entries') : counted(photos.length, 'photograph')}
-                  </Button>
-                )}
-                <Button size="hive" look={nothing ? 'main' : 'plain'} onPress={onAway}>
-                  Put the file away
-                </Button>
-              </FormActions>
+              <TakeIn file={file} union={union} photos={photos} onAway={onAway} onTaken={onTaken} />
             </div>
             {fresh > 0 && (
               <section class={styles.part} aria-labelledby="each">
