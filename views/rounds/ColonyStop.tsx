@@ -1,4 +1,9 @@
-import { calendarText, contradictionText } from '../../graph/calendar/index.ts';
+import {
+  calendarText,
+  contradictionText,
+  type QueenCalendar,
+  type StateCode,
+} from '../../graph/calendar/index.ts';
 import { dayNumber, dayOfNumber } from '../../src/journal/day.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import type { ColonyRound } from '../../src/registry/rounds.ts';
@@ -9,6 +14,18 @@ import { QueenName } from '../parts/QueenName.tsx';
 import styles from './ColonyStop.module.css';
 import { sortTasks } from './grouping.ts';
 import { TaskItem } from './TaskItem.tsx';
+
+/** What stands where the name of a queen would, while none is known to lay. */
+function comingWords({ state }: QueenCalendar): string {
+  return WITHOUT[state.code] ?? 'a queen on her way';
+}
+
+const WITHOUT: Readonly<Partial<Record<StateCode, string>>> = {
+  queenless: 'no queen',
+  'laying-workers': 'no queen',
+  'drone-layer': 'a queen who lays drones only',
+  'old-queen': 'the old queen, it seems',
+};
 
 /** One stop of the round: the box, who heads it or what is on its way, and what it asks for. */
 export function ColonyStop({ round }: { readonly round: ColonyRound }) {
@@ -23,7 +40,7 @@ export function ColonyStop({ round }: { readonly round: ColonyRound }) {
     <li class={styles.stop}>
       <div class={styles.head}>
         <ColonyLabel colony={colony} size="large" />
-        <p>{head ? <QueenName queen={head} /> : calendar ? 'a queen on her way' : 'no queen known'}</p>
+        <p>{head ? <QueenName queen={head} /> : calendar ? comingWords(calendar) : 'no queen known'}</p>
       </div>
       {shut && (
         <p class={styles.shut}>

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
 
 /** Steps that several tests take. */
@@ -38,6 +39,41 @@ export function tapper() {
       taps += 1;
       await what.click();
     },
+    /** Two taps: one that opens the list, one on the choice. */
+    choose: async (list: Locator, label: string) => {
+      taps += 2;
+      await list.selectOption({ label });
+    },
     count: () => taps,
   };
+}
+
+/** The wall clock of the page stands at ten in the morning of this day, also after a reload. */
+export async function onDay(page: Page, day: string): Promise<void> {
+  await page.clock.setFixedTime(new Date(`${day}T10:00:00`));
+  await page.reload();
+}
+
+/** Adds a colony that was there before, headed by a marked queen of the year before. */
+export async function addColony(page: Page, label: string, queen: string, year: number): Promise<void> {
+  await page.getByRole('button', { name: 'Add a colony' }).click();
+  await page.getByLabel('Label on the box').fill(label);
+  await page.getByLabel('How it began').selectOption('already-here');
+  await page.getByRole('button', { name: 'Another day', exact: true }).click();
+  await page.getByLabel('How exactly it is known').selectOption('year');
+  await page.getByLabel('Since: year').fill(String(year));
+  await page.getByRole('radio', { name: 'Laying', exact: true }).click();
+  await page.getByLabel('Her name').fill(queen);
+  await page.getByLabel('When she emerged').fill(String(year));
+  await page.getByRole('radio', { name: /^blue/i }).click();
+  await page.getByRole('button', { name: 'Add the colony' }).click();
+  await page.getByRole('link', { name: label, exact: true }).waitFor();
+}
+
+/** The keeper's journal as a file, saved from Exchange. */
+export async function savedJournal(page: Page): Promise<string> {
+  await goTo(page, '#/exchange');
+  const saving = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save the file' }).first().click();
+  return readFileSync(await (await saving).path(), 'utf8');
 }
