@@ -76,13 +76,15 @@ export function impossible(problem: ContributionProblem): NoContributions | unde
       remedy: 'Raise the cap for each queen, or take more queens into the choice.',
     };
   }
-  const least = leastPoolKinship(problem);
-  if (least === undefined || least <= problem.poolKinshipLimit! + 1e-12) return undefined;
+  const { poolKinship, poolKinshipLimit } = problem;
+  if (poolKinship === undefined || poolKinshipLimit === undefined) return undefined;
+  const least = leastRelatedShares(problem).reduce((sum, share, k) => sum + share * poolKinship[k]!, 0);
+  if (least <= poolKinshipLimit + 1e-12) return undefined;
   return {
     ok: false,
     code: 'pool-limit-too-low',
     found:
-      `The limit of ${percent(problem.poolKinshipLimit!)} kinship with the drones cannot be met: ` +
+      `The limit of ${percent(poolKinshipLimit)} kinship with the drones cannot be met: ` +
       `the least these candidates can reach is ${percent(least)}.`,
     remedy: 'Raise the limit, fly the daughters at another yard, or move other drone colonies there.',
     least,
@@ -94,20 +96,20 @@ export function capsOf({ merit, caps }: ContributionProblem): Float64Array {
   return Float64Array.from({ length: merit.length }, (_, k) => Math.min(1, caps?.[k] ?? 1));
 }
 
-/** The least mean kinship with the drones that the caps allow; undefined without a limit. */
-function leastPoolKinship(problem: ContributionProblem): number | undefined {
-  const { poolKinship, poolKinshipLimit } = problem;
-  if (poolKinship === undefined || poolKinshipLimit === undefined) return undefined;
+/** The caps filled in order of kinship with the drones, least first: no shares that sum to 1 have less of it. */
+export function leastRelatedShares(problem: ContributionProblem): Float64Array {
+  const { poolKinship } = problem;
   const caps = capsOf(problem);
-  const order = [...caps.keys()].sort((a, b) => poolKinship[a]! - poolKinship[b]! || a - b);
+  const order = [...caps.keys()].sort(
+    (a, b) => (poolKinship ? poolKinship[a]! - poolKinship[b]! : 0) || a - b,
+  );
+  const shares = new Float64Array(caps.length);
   let left = 1;
-  let least = 0;
   for (const k of order) {
-    const share = Math.min(left, caps[k]!);
-    least += share * poolKinship[k]!;
-    left -= share;
+    shares[k] = Math.min(left, caps[k]!);
+    left -= shares[k]!;
   }
-  return least;
+  return shares;
 }
 
 export function percent(share: number): string {

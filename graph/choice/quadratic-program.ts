@@ -1,249 +1,194 @@
 /**
- * A small strictly convex quadratic program, solved exactly by a dual active set.
+ * A small convex quadratic program over shares, solved by a primal active set.
  *
- *   minimise 1/2 x'G x - a'x  subject to  c_i'x = b_i (i < equalities),  c_i'x >= b_i (the others)
+ *   minimise 1/2 x'G x - a'x  subject to  e'x = b,  c'x <= l,  low <= x <= high
  *
- * G (n x n, row-major): symmetric and positive definite. Starts at the free minimum x = G^-1 a and takes in the
- * most violated constraint until none is left; each step keeps
- *   J = L^-T Q,  R upper triangular,  with N = the normals in force:  J'N = [R; 0],  G = L L'
- * so that z = J2 J2'n is the step in x and r = R^-1 J1'n the change of the multipliers.
- * Source: Goldfarb & Idnani 1983, A numerically stable dual method for solving strictly convex quadratic programs,
- * Math. Program. 27:1 (from memory, not re-read). Cost O(n^3) at first and O(n (n + constraints)) a step; for a
- * few dozen candidates. Not positive definite, no feasible point and too many steps are results, not throws.
+ * Some bounds, and perhaps the limit, are in force; the others are left alone. With g = G x - a, F the variables that
+ * are free and N the rows in force (e, perhaps c):
+ *   step     N p = 0,  least 1/2 p'G p + g'p on F  (null-space.ts), as far as the next bound or the limit, which
+ *            then comes into force
+ *   stands   where p = 0: g = N'y + z, z = 0 on F; the bound or limit whose multiplier has the wrong sign is let go;
+ *            when there is none, x is a minimum
+ * G may be singular or zero (twins, kinship without weight): a direction without curvature is followed until it meets
+ * a bound. A normal comes into force only across a step, so those in force stay independent whatever the ties.
+ * Where steps of length 0 follow one another, the first that may go and the first that blocks are taken, which ends
+ * every circle (Bland).
+ *
+ * Sources, from memory, not re-read: Nocedal & Wright 2006, Numerical Optimization, algorithm 16.3; Bland 1977, Math.
+ * Oper. Res. 2:103. Cost: O(n^3) a step, about as many steps as bounds change; for a few dozen candidates.
+ * Too many steps is a result, not a throw.
  */
-import { choleskyInPlace, choleskySolveInPlace, lowerSolveInPlace } from '../merit/dense.ts';
+import { type Reduced, reduceToFree } from './null-space.ts';
+
+export interface Row {
+  readonly normal: Float64Array;
+  readonly bound: number;
+}
 
 export interface QuadraticProgram {
   readonly size: number;
-  /** G, size x size, row by row. */
+  /** G, size x size, row by row; positive semi-definite. */
   readonly curvature: Float64Array;
   /** a, of length size. */
   readonly slope: Float64Array;
-  /** Normals c_i and bounds b_i; the first `equalities` of them hold as equalities. */
-  readonly normals: readonly Float64Array[];
-  readonly bounds: readonly number[];
-  readonly equalities: number;
+  readonly low: Float64Array;
+  readonly high: Float64Array;
+  /** e'x = b. */
+  readonly equality: Row;
+  /** c'x <= l. */
+  readonly limit?: Row;
+  /** A point that keeps all of it, with at most one variable between its bounds. */
+  readonly start: Float64Array;
 }
 
 export type QuadraticSolution =
   | {
       readonly ok: true;
       readonly x: Float64Array;
-      /** Multiplier of each constraint; 0 where it is not in force, not negative for inequalities. */
-      readonly multipliers: Float64Array;
+      /** y of e'x = b, and of the limit (not above 0; 0 where it is not in force): g = y e + w c + z. */
+      readonly equalityMultiplier: number;
+      readonly limitMultiplier: number;
       readonly steps: number;
     }
-  | { readonly ok: false; readonly reason: 'not-positive-definite' | 'infeasible' | 'too-many-steps' };
+  | { readonly ok: false; readonly reason: 'too-many-steps' };
 
-/** A constraint is violated when c'x falls short of b by more than this times the size of its terms. */
-const FEASIBLE = 1e-12;
-/** A constraint that those in force fix, and that falls short by no more than this, counts as met. */
-const ROUNDING = 1e-9;
-/** A step direction shorter than this share of the normal is no direction: the normal depends on those in force. */
-const DEPENDENT = 1e-13;
+/** A gradient or multiplier below this share of the largest term counts as 0. */
+const FLAT = 1e-13;
+/** Parts of a step below this share of its largest are rounding and meet no bound. */
+const NO_STEP = 1e-12;
+/** A step that ends inside is taken again, against rounding, at most so often. */
+const REFINEMENTS = 3;
 
-/** The minimum, or why there is none. */
+interface State {
+  readonly x: Float64Array;
+  /** -1: held at its low bound, 1: at its high one, 0: free. */
+  readonly side: Int8Array;
+  limited: boolean;
+  /** Steps of length 0 in a row. */
+  stalls: number;
+}
+
+/** The minimum, or that it was not found. */
 export function solveQuadratic(program: QuadraticProgram): QuadraticSolution {
-  const state = start(program);
-  if (!state) return { ok: false, reason: 'not-positive-definite' };
-  const most = 50 * (program.size + program.normals.length);
+  const state = stateAt(program);
+  const most = 100 * (program.size + 2);
+  let refinements = 0;
   for (let steps = 0; steps < most; steps += 1) {
-    const worst = mostViolated(program, state);
-    if (worst === undefined) return { ok: true, x: state.x, multipliers: multipliers(program, state), steps };
-    if (takeIn(program, state, worst)) continue;
-    const { index } = worst;
-    const bound = program.bounds[index]!;
-    const short = Math.abs(shortfall(program.normals[index]!, bound, state.x));
-    if (short > ROUNDING * (1 + Math.abs(bound))) return { ok: false, reason: 'infeasible' };
-    state.met.add(index);
+    const gradient = gradientAt(program, state.x);
+    const size = largest(gradient, program.slope);
+    const reduced = reduceToFree(program, gradient, freeOf(state), rowsInForce(program, state));
+    if (reduced.slope > FLAT * size && refinements < REFINEMENTS) {
+      refinements = walk(program, state, reduced.step) ? 0 : refinements + 1;
+      continue;
+    }
+    refinements = 0;
+    if (letGo(program, state, gradient, reduced, FLAT * size)) continue;
+    const [equalityMultiplier = 0, limitMultiplier = 0] = reduced.multipliers;
+    return { ok: true, x: state.x, equalityMultiplier, limitMultiplier, steps };
   }
   return { ok: false, reason: 'too-many-steps' };
 }
 
-/** One constraint in force: which, and whether its normal is turned round (an equality met from above). */
-interface InForce {
-  readonly index: number;
-  readonly sign: 1 | -1;
+/** The start: every variable at a bound but one, which makes the equality independent of the bounds. */
+function stateAt({ low, high, start }: QuadraticProgram): State {
+  const side = Int8Array.from(start, (value, k) => (value <= low[k]! ? -1 : value >= high[k]! ? 1 : 0));
+  if (!side.includes(0)) side[Math.max(0, side.lastIndexOf(1))] = 0;
+  return { x: start.slice(), side, limited: false, stalls: 0 };
 }
 
-interface State {
-  readonly x: Float64Array;
-  /** J, n x n, row by row. */
-  readonly j: Float64Array;
-  /** R, n x n, row by row; the leading square of the number in force counts. */
-  readonly r: Float64Array;
-  readonly force: InForce[];
-  readonly u: number[];
-  /** Constraints that those in force meet but for rounding. */
-  readonly met: Set<number>;
+const freeOf = ({ side }: State): number[] => [...side.keys()].filter((k) => side[k] === 0);
+
+const rowsInForce = ({ equality, limit }: QuadraticProgram, { limited }: State): Float64Array[] =>
+  limited && limit ? [equality.normal, limit.normal] : [equality.normal];
+
+function gradientAt({ size, curvature, slope }: QuadraticProgram, x: Float64Array): Float64Array {
+  return slope.map((each, row) => {
+    let sum = -each;
+    for (let k = 0; k < size; k += 1) sum += curvature[row * size + k]! * x[k]!;
+    return sum;
+  });
 }
 
-function start({ size, curvature, slope }: QuadraticProgram): State | undefined {
-  const factor = curvature.slice();
-  if (!choleskyInPlace(factor, size)) return undefined;
-  const j = new Float64Array(size * size);
-  for (let row = 0; row < size; row += 1) {
-    // Row k of L^-T is column k of L^-1.
-    const column = j.subarray(row * size, (row + 1) * size);
-    column[row] = 1;
-    lowerSolveInPlace(factor, size, column);
-  }
-  const x = slope.slice();
-  choleskySolveInPlace(factor, size, x);
-  return { x, j, r: new Float64Array(size * size), force: [], u: [], met: new Set() };
+function largest(...lists: readonly Float64Array[]): number {
+  let most = 0;
+  for (const list of lists) for (const each of list) most = Math.max(most, Math.abs(each));
+  return most;
 }
 
-function transposeTimes(j: Float64Array, v: Float64Array, size: number): Float64Array {
-  const out = new Float64Array(size);
-  for (let row = 0; row < size; row += 1) {
-    const value = v[row]!;
-    if (value === 0) continue;
-    for (let k = 0; k < size; k += 1) out[k]! += j[row * size + k]! * value;
-  }
-  return out;
-}
-
-function mostViolated({ normals, bounds, equalities }: QuadraticProgram, state: State): InForce | undefined {
-  let worst: InForce | undefined;
-  let by = 0;
-  const settled = new Set(state.met);
-  for (const { index } of state.force) settled.add(index);
-  for (let index = 0; index < normals.length; index += 1) {
-    if (settled.has(index)) continue;
-    const short = shortfall(normals[index]!, bounds[index]!, state.x);
-    const violation = index < equalities ? Math.abs(short) : short;
-    const counts = violation > Math.max(by, FEASIBLE * (1 + Math.abs(bounds[index]!)));
-    if (counts) by = violation;
-    if (counts || (index < equalities && !worst)) worst = { index, sign: short >= 0 ? 1 : -1 };
-  }
-  return worst;
-}
-
-function shortfall(normal: Float64Array, bound: number, x: Float64Array): number {
-  let short = bound;
+/** Goes along a step to its end or to the first obstacle, which comes into force; true if there was one. */
+function walk(program: QuadraticProgram, state: State, step: Float64Array): boolean {
+  const { x, side } = state;
+  const obstacle = firstObstacle(program, state, step);
+  const length = Math.min(1, obstacle.at);
   for (let k = 0; k < x.length; k += 1) {
-    const each = normal[k]!;
-    if (each !== 0) short -= each * x[k]!;
+    const moved = x[k]! + length * step[k]!;
+    if (side[k] === 0) x[k] = Math.min(program.high[k]!, Math.max(program.low[k]!, moved));
   }
-  return short;
+  state.stalls = length === 0 ? state.stalls + 1 : 0;
+  if (obstacle.at >= 1) return false;
+  const { index } = obstacle;
+  if (index === program.size) state.limited = true;
+  else {
+    const isUp = step[index]! > 0;
+    side[index] = isUp ? 1 : -1;
+    x[index] = isUp ? program.high[index]! : program.low[index]!;
+  }
+  return true;
 }
 
-/** Takes one constraint in, letting go of others on the way; false when no point meets it with them. */
-function takeIn(program: QuadraticProgram, state: State, taken: InForce): boolean {
-  const { size } = program;
-  const normal = program.normals[taken.index]!.map((each) => taken.sign * each);
-  const bound = taken.sign * program.bounds[taken.index]!;
-  let own = 0;
-  for (;;) {
-    const d = transposeTimes(state.j, normal, size);
-    const z = direction(state, d, size);
-    const r = multiplierChange(state, d, size);
-    const blocking = firstToVanish(program, state, r);
-    const along = z.reduce((sum, each, k) => sum + each * normal[k]!, 0);
-    const depends = along <= DEPENDENT * d.reduce((sum, each) => sum + each * each, 0);
-    const whole = depends ? Infinity : Math.max(0, shortfall(normal, bound, state.x)) / along;
-    const step = Math.min(whole, blocking.step);
-    if (step === Infinity) return false;
-    if (!depends)
-      z.forEach((each, k) => {
-        state.x[k]! += step * each;
-      });
-    r.forEach((each, k) => {
-      state.u[k]! -= step * each;
-    });
-    own += step;
-    if (step === whole) {
-      add(state, d, size);
-      state.force.push(taken);
-      state.u.push(own);
-      return true;
+/** The bound met first along a step, or the limit (index `size`), and how far along; ties go to the first. */
+function firstObstacle({ size, low, high, limit }: QuadraticProgram, state: State, step: Float64Array) {
+  const { x, side } = state;
+  const least = NO_STEP * largest(step);
+  let at = Infinity;
+  let index = -1;
+  const meet = (room: number, pace: number, which: number): void => {
+    const distance = Math.max(0, room) / pace;
+    if (distance < at) {
+      at = distance;
+      index = which;
     }
-    letGo(state, blocking.place, size);
+  };
+  for (let k = 0; k < size; k += 1) {
+    if (side[k] !== 0 || Math.abs(step[k]!) <= least) continue;
+    if (step[k]! > 0) meet(high[k]! - x[k]!, step[k]!, k);
+    else meet(x[k]! - low[k]!, -step[k]!, k);
   }
+  if (!limit || state.limited) return { at, index };
+  const pace = product(limit.normal, step);
+  if (pace > least * largest(limit.normal)) meet(limit.bound - product(limit.normal, x), pace, size);
+  return { at, index };
 }
 
-function direction({ j, force }: State, d: Float64Array, size: number): Float64Array {
-  const z = new Float64Array(size);
-  for (let row = 0; row < size; row += 1) {
-    for (let k = force.length; k < size; k += 1) z[row]! += j[row * size + k]! * d[k]!;
-  }
-  return z;
+function product(a: Float64Array, b: Float64Array): number {
+  return a.reduce((sum, each, k) => sum + each * b[k]!, 0);
 }
 
-function multiplierChange({ r, force }: State, d: Float64Array, size: number): Float64Array {
-  const change = new Float64Array(force.length);
-  for (let row = force.length - 1; row >= 0; row -= 1) {
-    let value = d[row]!;
-    for (let k = row + 1; k < force.length; k += 1) value -= r[row * size + k]! * change[k]!;
-    change[row] = value / r[row * size + row]!;
+/** Lets the bound or limit go whose multiplier has the wrong sign by most; false where none has. */
+function letGo(
+  { size, equality, limit }: QuadraticProgram,
+  state: State,
+  gradient: Float64Array,
+  { multipliers: [onEquality = 0, onLimit = 0] }: Reduced,
+  flat: number,
+): boolean {
+  const { side } = state;
+  const isFirstTaken = state.stalls > size;
+  let worst = flat;
+  let index = -1;
+  const offer = (wrong: number, which: number): void => {
+    if (!(wrong > worst) || (isFirstTaken && index >= 0)) return;
+    worst = wrong;
+    index = which;
+  };
+  for (let k = 0; k < size; k += 1) {
+    if (side[k] === 0) continue;
+    const z = gradient[k]! - onEquality * equality.normal[k]! - onLimit * (limit?.normal[k] ?? 0);
+    offer(side[k]! * z, k);
   }
-  return change;
-}
-
-/** The inequality in force whose multiplier reaches 0 first. */
-function firstToVanish({ equalities }: QuadraticProgram, { force, u }: State, r: Float64Array) {
-  let step = Infinity;
-  let place = -1;
-  force.forEach(({ index }, k) => {
-    if (index < equalities || !(r[k]! > 0)) return;
-    const ratio = Math.max(0, u[k]!) / r[k]!;
-    if (ratio < step) {
-      step = ratio;
-      place = k;
-    }
-  });
-  return { step, place };
-}
-
-/** Adds a column to R: rotates J so that d has nothing below its place. */
-function add({ j, r, force }: State, d: Float64Array, size: number): void {
-  const place = force.length;
-  for (let k = size - 1; k > place; k -= 1) {
-    const length = Math.hypot(d[k - 1]!, d[k]!);
-    if (length === 0) continue;
-    rotate(j, size, k - 1, d[k - 1]! / length, d[k]! / length);
-    d[k - 1] = length;
-    d[k] = 0;
-  }
-  for (let row = 0; row <= place; row += 1) r[row * size + place] = d[row]!;
-}
-
-/** Takes a column out of R and makes it upper triangular again. */
-function letGo({ j, r, force, u }: State, place: number, size: number): void {
-  force.splice(place, 1);
-  u.splice(place, 1);
-  for (let column = place; column < force.length; column += 1) {
-    for (let row = 0; row <= column + 1; row += 1) r[row * size + column] = r[row * size + column + 1]!;
-  }
-  for (let k = place; k < force.length; k += 1) {
-    const length = Math.hypot(r[k * size + k]!, r[(k + 1) * size + k]!);
-    if (length === 0) continue;
-    const cosine = r[k * size + k]! / length;
-    const sine = r[(k + 1) * size + k]! / length;
-    for (let column = k; column < force.length; column += 1) {
-      const upper = r[k * size + column]!;
-      const below = r[(k + 1) * size + column]!;
-      r[k * size + column] = cosine * upper + sine * below;
-      r[(k + 1) * size + column] = cosine * below - sine * upper;
-    }
-    rotate(j, size, k, cosine, sine);
-  }
-}
-
-/** Rotates columns `column` and `column + 1` of J. */
-function rotate(j: Float64Array, size: number, column: number, cosine: number, sine: number): void {
-  for (let row = 0; row < size; row += 1) {
-    const left = j[row * size + column]!;
-    const right = j[row * size + column + 1]!;
-    j[row * size + column] = cosine * left + sine * right;
-    j[row * size + column + 1] = cosine * right - sine * left;
-  }
-}
-
-function multipliers({ normals }: QuadraticProgram, { force, u }: State): Float64Array {
-  const all = new Float64Array(normals.length);
-  force.forEach(({ index, sign }, k) => {
-    all[index] = sign * u[k]!;
-  });
-  return all;
+  if (limit && state.limited) offer(onLimit * largest(limit.normal), size);
+  if (index < 0) return false;
+  if (index === size) state.limited = false;
+  else side[index] = 0;
+  return true;
 }

@@ -7,13 +7,12 @@ import {
   optimalContributions,
   tradeOffCurve,
 } from '../../graph/choice/index.ts';
-import { solveQuadratic } from '../../graph/choice/quadratic-program.ts';
+import { type QuadraticProgram, solveQuadratic } from '../../graph/choice/quadratic-program.ts';
 import { randomGenerator } from '../../graph/numerics/random.ts';
 
 interface Case {
   readonly problem: ContributionProblem;
   readonly lambda: number;
-  readonly seed: number;
 }
 
 /** Kinship as products of random founder shares (so a true kinship), some candidates twins of others. */
@@ -39,7 +38,6 @@ const cases: fc.Arbitrary<Case> = fc
     const lowest = Math.min(...poolKinship);
     return {
       lambda,
-      seed,
       problem: {
         merit: rows.map(() => (random.uniform() < 0.2 ? 1 : random.normal())),
         kinship,
@@ -48,6 +46,45 @@ const cases: fc.Arbitrary<Case> = fc
       },
     };
   });
+
+/**
+ * Choices that hang by a thread: many twins, queens alike in index, kinship without or nearly without weight, caps that
+ * leave one choice alone, a limit at the very least that can be reached.
+ */
+const tightCases: fc.Arbitrary<Case> = fc.integer({ min: 1, max: 1_000_000 }).map((seed) => {
+  const random = randomGenerator(seed);
+  const count = 2 + random.integer(14);
+  const shares = 1 + random.integer(6);
+  const rows = Array.from({ length: count }, () =>
+    Array.from({ length: shares }, () => (random.uniform() < 0.3 ? 0 : random.uniform())),
+  );
+  for (let k = 1; k < count; k++) if (random.uniform() < 0.3) rows[k] = rows[random.integer(k)]!;
+  const own = random.choice([0, 0, 1e-10, 1e-6, 0.2]);
+  const kinship = rows.flatMap((a, i) =>
+    rows.map((b, j) => 0.1 * a.reduce((sum, each, k) => sum + each * b[k]!, 0) + (i === j ? own : 0)),
+  );
+  const cap = random.choice([1 / count, Math.min(1, 1.5 / count), Math.max(1 / count, 0.4), 1]);
+  const poolKinship = rows.map(() => random.choice([0, 0.1, 0.2 * random.uniform()]));
+  let left = 1;
+  const least = poolKinship
+    .toSorted((a, b) => a - b)
+    .reduce((sum, each) => {
+      const share = Math.min(left, cap);
+      left -= share;
+      return sum + share * each;
+    }, 0);
+  return {
+    lambda: random.choice([0, 1e-6, 0.001, 0.1, 1, 100, 1e6]),
+    problem: {
+      merit: rows.map(() => (random.uniform() < 0.3 ? 1 : random.normal())),
+      kinship,
+      caps: rows.map(() => cap),
+      ...(random.uniform() < 0.7
+        ? { poolKinship, poolKinshipLimit: least + random.choice([0, 1e-6, 0.01]) }
+        : {}),
+    },
+  };
+});
 
 function value({ merit, kinship }: ContributionProblem, shares: ArrayLike<number>, lambda: number): number {
   let sum = 0;
@@ -75,7 +112,7 @@ function improves({ problem, lambda }: Case, found: Contributions): boolean {
           shares[from]! -= size;
           shares[to]! += size / 2;
           shares[other]! += size / 2;
-          if (allowed(shares) && value(problem, shares, lambda) > best + 1e-9) return true;
+          if (allowed(shares) && value(problem, shares, lambda) > best + 1e-9 * (1 + lambda)) return true;
         }
       }
     }
@@ -92,6 +129,18 @@ describe('optimal contributions', () => {
         expect(found.residual).toBeLessThan(1e-8);
         expect(found.shares.reduce((sum, share) => sum + share, 0)).toBeCloseTo(1, 9);
         for (const share of found.shares) expect(share).toBeGreaterThanOrEqual(0);
+        expect(improves(each, found)).toBe(false);
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  it('are found, and cannot be improved, where caps, limits and twins leave hardly a choice', () => {
+    fc.assert(
+      fc.property(tightCases, (each) => {
+        const found = optimalContributions(each.problem, each.lambda);
+        if (!found.ok) throw new Error(found.found);
+        expect(found.residual).toBeLessThan(1e-8);
         expect(improves(each, found)).toBe(false);
       }),
       { numRuns: 400 },
@@ -138,46 +187,70 @@ describe('optimal contributions', () => {
   });
 });
 
+/** A random program: curvature of any rank, a box, a weighted sum held fast, sometimes a limit. */
+function randomProgram(seed: number): QuadraticProgram {
+  const random = randomGenerator(seed);
+  const size = 2 + random.integer(8);
+  const numbers = (count: number, draw: () => number) => Float64Array.from({ length: count }, draw);
+  const rank = random.integer(size + 1);
+  const root = Array.from({ length: rank }, () => numbers(size, random.normal));
+  const curvature = numbers(size * size, () => 0).map((_, at) =>
+    root.reduce((sum, row) => sum + row[Math.floor(at / size)]! * row[at % size]!, 0),
+  );
+  const low = numbers(size, () => -random.integer(3));
+  const high = low.map((each) => each + random.integer(3));
+  const weights = numbers(size, () => 0.5 + random.uniform());
+  const prices = numbers(size, () => random.choice([0, 1, random.uniform()]));
+  // Filled from the lowest price for its weight, so that the start keeps the limit.
+  const order = [...low.keys()].sort((a, b) => prices[a]! / weights[a]! - prices[b]! / weights[b]!);
+  const start = low.slice();
+  const filled = random.integer(size);
+  for (const k of order.slice(0, filled)) start[k] = high[k]!;
+  const last = order[filled]!;
+  start[last] = low[last]! + random.uniform() * (high[last]! - low[last]!);
+  const dot = (a: Float64Array) => a.reduce((sum, each, k) => sum + each * start[k]!, 0);
+  return {
+    size,
+    curvature,
+    slope: numbers(size, random.normal),
+    low,
+    high,
+    equality: { normal: weights, bound: dot(weights) },
+    ...(random.uniform() < 0.6
+      ? { limit: { normal: prices, bound: dot(prices) + random.integer(2) / 3 } }
+      : {}),
+    start,
+  };
+}
+
 describe('the quadratic program', () => {
-  it('meets G x - a = C u with u >= 0 on inequalities in force and 0 on the others', () => {
+  it('keeps its rules, and what is left of the gradient pulls only where a bound holds it', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 1_000_000 }), (seed) => {
-        const random = randomGenerator(seed);
-        const size = 1 + random.integer(7);
-        const root = Array.from({ length: size }, () => Array.from({ length: size }, () => random.normal()));
-        const curvature = Float64Array.from({ length: size * size }, (_, at) => {
-          const [i, j] = [Math.floor(at / size), at % size];
-          return root[i]!.reduce((sum, each, k) => sum + each * root[j]![k]!, 0) + (i === j ? 0.1 : 0);
-        });
-        const slope = Float64Array.from({ length: size }, () => random.normal());
-        const inside = Float64Array.from({ length: size }, () => random.normal());
-        const normals = Array.from({ length: 2 * size }, () =>
-          Float64Array.from({ length: size }, () => random.normal()),
-        );
-        const bounds = normals.map((normal, k) =>
-          normal.reduce((sum, each, i) => sum + each * inside[i]!, k === 0 ? 0 : -random.uniform()),
-        );
-        const found = solveQuadratic({ size, curvature, slope, normals, bounds, equalities: 1 });
+        const program = randomProgram(seed);
+        const { size, curvature, slope, low, high, equality, limit } = program;
+        const found = solveQuadratic(program);
         if (!found.ok) throw new Error(found.reason);
-        for (let i = 0; i < size; i++) {
-          let rest = -slope[i]!;
-          for (let j = 0; j < size; j++) rest += curvature[i * size + j]! * found.x[j]!;
-          normals.forEach((normal, k) => {
-            rest -= found.multipliers[k]! * normal[i]!;
-          });
-          expect(rest).toBeCloseTo(0, 7);
+        const { x, equalityMultiplier, limitMultiplier } = found;
+        const along = (normal: Float64Array): number =>
+          normal.reduce((sum, each, k) => sum + each * x[k]!, 0);
+        expect(along(equality.normal)).toBeCloseTo(equality.bound, 9);
+        if (limit) {
+          expect(along(limit.normal)).toBeLessThan(limit.bound + 1e-9);
+          expect(limitMultiplier).toBeLessThan(1e-9);
+          expect(limitMultiplier * (limit.bound - along(limit.normal))).toBeCloseTo(0, 8);
         }
-        normals.forEach((normal, k) => {
-          const room = normal.reduce((sum, each, i) => sum + each * found.x[i]!, -bounds[k]!);
-          if (k === 0) expect(room).toBeCloseTo(0, 8);
-          else {
-            expect(room).toBeGreaterThan(-1e-8);
-            expect(found.multipliers[k]).toBeGreaterThanOrEqual(0);
-            expect(room * found.multipliers[k]!).toBeCloseTo(0, 7);
-          }
-        });
+        for (let i = 0; i < size; i++) {
+          expect(x[i]).toBeGreaterThanOrEqual(low[i]!);
+          expect(x[i]).toBeLessThanOrEqual(high[i]!);
+          let pull = -slope[i]! - equalityMultiplier * equality.normal[i]!;
+          if (limit) pull -= limitMultiplier * limit.normal[i]!;
+          for (let j = 0; j < size; j++) pull += curvature[i * size + j]! * x[j]!;
+          if (x[i]! > low[i]!) expect(pull).toBeLessThan(1e-8);
+          if (x[i]! < high[i]!) expect(pull).toBeGreaterThan(-1e-8);
+        }
       }),
-      { numRuns: 500 },
+      { numRuns: 1000 },
     );
   });
 });

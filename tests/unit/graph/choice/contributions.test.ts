@@ -33,7 +33,7 @@ describe('optimal contributions', () => {
 
   it('share alike between equal unrelated queens, and halve the lone kinship', () => {
     const found = solved(optimalContributions({ merit: [5, 5], kinship: [0.5, 0, 0, 0.5] }, 1));
-    expect([...found.shares]).toEqual([0.5, 0.5]);
+    for (const share of found.shares) expect(share).toBeCloseTo(0.5, 12);
     expect(found.groupKinship).toBeCloseTo(0.25, 12);
   });
 
