@@ -4,9 +4,12 @@ import { monthText, queensText } from './words.ts';
 
 /** A line in words. */
 
-/** "Hangs on 3 queens", "Hangs on one queen", "No laying queen". */
-export function hangsOn({ living, expected }: LineSummary): string {
-  if (living === 0) return expected > 0 ? 'No laying queen' : 'No queen left';
+/** "Hangs on 3 queens", "Hangs on one queen", "No laying queen", "No queen in these yards". */
+export function hangsOn({ living, expected, unknown }: LineSummary): string {
+  if (living === 0) {
+    if (expected > 0) return 'No laying queen';
+    return unknown > 0 ? 'No queen in these yards' : 'No queen left';
+  }
   return `Hangs on ${living === 1 ? 'one queen' : queensText(living)}`;
 }
 
@@ -38,8 +41,10 @@ export function verdict({ score }: LineSummary): string | undefined {
   return score && VERDICTS[score.verdict];
 }
 
-export function ended(line: LineSummary): string {
-  return line.ended === undefined ? '' : `Ended in ${monthText(line.ended)}`;
+/** How a line without a laying or awaited queen stands: ended, or where its queens are is not known. */
+export function ended({ ended: day, unknown }: LineSummary): string {
+  if (day !== undefined) return `Ended in ${monthText(day)}`;
+  return `Where ${unknown === 1 ? 'one queen is' : `${queensText(unknown)} are`} now is not known`;
 }
 
 /** The lines at a glance, as the sentence under the heading. */

@@ -57,9 +57,10 @@ export function lookOf({ lives, summaries, chosen, family, drones }: LookInput):
   };
 }
 
-function lineNote({ living, expected }: LineSummary): string {
+function lineNote({ living, expected, unknown }: LineSummary): string {
   if (living > 0) return `${queensText(living)} living`;
-  return expected > 0 ? `none laying, ${expected} awaited` : 'ended';
+  if (expected > 0) return `none laying, ${expected} awaited`;
+  return unknown > 0 ? 'none in these yards' : 'ended';
 }
 
 const NAME_SIZE = 16;

@@ -29,6 +29,8 @@ export interface LineSummary {
   readonly livingProbable: number;
   readonly expected: number;
   readonly queens: number;
+  /** Queens who may live, and nobody here knows where: told of by another keeper, or never put into a colony. */
+  readonly unknown: number;
   /** Day numbers of the first day and, where nobody is left or awaited, of the last. */
   readonly since: number;
   readonly ended?: number;
@@ -70,6 +72,9 @@ export function aliveFirst(lines: readonly LineSummary[]): readonly LineSummary[
   return [...lines].sort((a, b) => rank(a) - rank(b));
 }
 
+/** Hardly a queen grows older (common practice, no source): one of whom nothing was heard for so long lives no more. */
+const OLDEST_QUEEN_DAYS = 6 * 365;
+
 function summary(
   registry: Registry,
   line: readonly Life[],
@@ -81,6 +86,10 @@ function summary(
   if (!founder) return [];
   const living = line.filter(({ fate }) => fate === 'living');
   const expected = line.filter(({ fate }) => fate === 'expected');
+  const unknown = line.filter(
+    ({ id, start }) =>
+      registry.queens.get(id)?.state.is === 'unknown' && dayNumber(on) - start < OLDEST_QUEEN_DAYS,
+  );
   return [
     {
       line: founder.line,
@@ -92,8 +101,9 @@ function summary(
       livingProbable: living.filter(({ lineProbability }) => lineProbability < 1).length,
       expected: expected.length,
       queens: line.length,
+      unknown: unknown.length,
       since: founder.start,
-      ...(living.length + expected.length > 0
+      ...(living.length + expected.length + unknown.length > 0
         ? {}
         : { ended: Math.max(...line.map(({ end, start }) => end ?? start)) }),
       winters: winterCounts(registry, line, on),

@@ -41,6 +41,9 @@ export function Actions({ queen }: { readonly queen: Queen }) {
         {colony && link(routes.split(colony.id), 'Split her colony')}
         {colony && link(routes.carry(colony.id), 'Carry her eggs or cells')}
         {colony && link(routes.recordAny('graft', { colony: colony.id, queen: queen.id }), 'Graft from her')}
+        {queen.state.is === 'unknown' &&
+          registry.colonies.size > 0 &&
+          link(routes.recordAny('queen-moved', { queen: queen.id }), 'Put her into a colony')}
         {press('name', queen.name ? 'Give another name' : 'Name her')}
         {here && press('mark', queen.mark ? 'Mark her anew' : 'Mark her')}
         {press('parentage', 'State her dam')}

@@ -32,7 +32,9 @@ export function meritFigures(
   return {
     placeWords: living
       ? `${ordinal(better + 1)} of ${among + 1} living queens`
-      : `Better than ${among - better} of the ${among} queens who lay now`,
+      : among === 0
+        ? 'No queen lays now to set her beside'
+        : `Better than ${among - better} of the ${among} queens who lay now`,
     sureWords: sureWords(hers.reliability),
     figureWords: figureWords(hers),
     parts: hers.contributions.map(({ trait, points, reliability }) => ({

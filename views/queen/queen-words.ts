@@ -1,7 +1,7 @@
 import { daysBetween, type PlainDay } from '../../src/journal/day.ts';
 import { damCertainty } from '../../src/registry/queries.ts';
-import type { Making, Queen } from '../../src/registry/state.ts';
-import { dayText, windowText } from '../parts/days.ts';
+import type { Making, Queen, Registry } from '../../src/registry/state.ts';
+import { dayInYear, dayText, windowText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 
 /** A queen's state and origin in words. */
@@ -24,7 +24,7 @@ export function bornText({ born, state }: Pick<Queen, 'born' | 'state'>, on: Pla
 }
 
 /** What became of a queen who is no more: "superseded, 3 June 2024, deduced". Undefined while she is here. */
-export function endText({ state }: Queen): string | undefined {
+export function endText({ state }: Pick<Queen, 'state'>): string | undefined {
   if (state.is === 'failed') return `${QUEEN_LOSSES[state.cause]}, ${dayText(state.day)}`;
   if (state.is !== 'gone') return undefined;
   const to = state.to ? ` to ${state.to}` : '';
@@ -51,6 +51,15 @@ const MADE: Readonly<Record<Making['how'], string>> = {
 
 export function madeText({ how }: Making): string {
   return MADE[how];
+}
+
+/**
+ * "Raised in a split, 10 May": what tells a queen who is only expected from another in the same box, since neither has
+ * a name yet. Undefined for one who laid, or of whom no making is on record.
+ */
+export function comingText({ state, madeBy }: Queen, registry: Registry, on: PlainDay): string | undefined {
+  const making = madeBy && registry.makings.get(madeBy);
+  return making && state.is === 'expected' ? `${madeText(making)}, ${dayInYear(making.day, on)}` : undefined;
 }
 
 /** What is missing to certainty over all possible dams, 0 to 1. */

@@ -16,14 +16,36 @@ export function roughDayOf(window: DayWindow): RoughDay | undefined {
   return undefined;
 }
 
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** "14 May 2024", "May 2024" or "2024", as far as it is known. */
+export function plainDay(day: RoughDay): string {
+  const [year = '', month, date] = day.split('-');
+  const named = month === undefined ? year : `${MONTHS[Number(month) - 1]} ${year}`;
+  return date === undefined ? named : `${Number(date)} ${named}`;
+}
+
 export function dayWords(day: RoughDay): string {
-  return isExactDay(day) ? `on ${day}` : `in ${day}`;
+  return `${isExactDay(day) ? 'on' : 'in'} ${plainDay(day)}`;
 }
 
 export function windowWords(window: DayWindow): string {
   const rough = roughDayOf(window);
   if (rough && (isExactDay(rough) || rough.length === 4)) return dayWords(rough);
-  return `between ${window.first} and ${window.last}`;
+  return `between ${plainDay(window.first as string as RoughDay)} and ${plainDay(window.last as string as RoughDay)}`;
 }
 
 const MADE: Record<MakingHow, string | undefined> = {
@@ -43,14 +65,26 @@ export function makingWords(registry: Registry, queen: Queen): string | undefine
   return how && `${how} ${dayWords(making.day)}.`;
 }
 
-export function fateWords(queen: Queen): string | undefined {
-  const { state } = queen;
-  if (state.is === 'gone') {
-    const to = state.to ? ` to ${state.to}` : '';
-    return `Lost or left ${dayWords(state.day)}: ${state.cause.replaceAll('-', ' ')}${to}.`;
-  }
-  if (state.is === 'failed') return `Failed ${dayWords(state.day)}: ${state.cause.replaceAll('-', ' ')}.`;
-  return undefined;
+type Ended = Extract<Queen['state'], { is: 'gone' | 'failed' }>;
+
+const FATES: Readonly<Record<Ended['cause'], string>> = {
+  superseded: 'Superseded',
+  swarmed: 'Left with a swarm',
+  'failed-to-emerge': 'Did not emerge',
+  'failed-to-mate': 'Did not mate',
+  'drone-layer': 'Laid drones only',
+  killed: 'Killed',
+  'given-away': 'Given away',
+  'died-with-colony': 'Died with her colony',
+  'not-found': 'Not found any more',
+  unknown: 'Lost',
+  'another-came-first': 'Another queen came first',
+};
+
+/** What became of her: "Superseded in May 2024." To whom a queen was given is another's affair and is not told. */
+export function fateWords({ state }: Queen): string | undefined {
+  if (state.is !== 'gone' && state.is !== 'failed') return undefined;
+  return `${FATES[state.cause]} ${dayWords(state.day)}.`;
 }
 
 /** How she mated. Yards are named only where they may be told. */
@@ -95,8 +129,8 @@ function inspectionWords(entry: EntryOf<'inspection'>): string | undefined {
     said('gentle', entry.gentle),
     said('calm', entry.calm),
     said('swarm tendency', entry.swarmTendency),
-    counted(entry.framesOfBees, 'frames of bees'),
-    counted(entry.framesOfBrood, 'frames of brood'),
+    counted(entry.framesOfBees, 'frame', 'of bees'),
+    counted(entry.framesOfBrood, 'frame', 'of brood'),
     entry.broodPattern === undefined ? undefined : `brood pattern ${entry.broodPattern} %`,
   ].filter((part) => part !== undefined);
   return parts.length > 0 ? parts.join(', ') : undefined;
@@ -106,14 +140,20 @@ function said(name: string, value: number | undefined): string | undefined {
   return value === undefined ? undefined : `${name} ${value}`;
 }
 
-function counted(value: number | undefined, name: string): string | undefined {
-  return value === undefined ? undefined : `${value} ${name}`;
+function counted(value: number | undefined, name: string, of: string): string | undefined {
+  return value === undefined ? undefined : `${value} ${plural(value, name)} ${of}`;
+}
+
+function plural(value: number, name: string): string {
+  return value === 1 ? name : `${name}s`;
 }
 
 function miteWords({ sample }: EntryOf<'mite-count'>): string {
-  if (sample.method === 'natural-drop') return `natural drop of ${sample.mites} mites in ${sample.days} days`;
+  const mites = `${sample.mites} ${plural(sample.mites, 'mite')}`;
+  if (sample.method === 'natural-drop')
+    return `natural drop of ${mites} in ${sample.days} ${plural(sample.days, 'day')}`;
   const method = sample.method === 'wash' ? 'wash' : 'sugar shake';
-  return `${method}: ${sample.mites} mites on ${sample.bees} bees`;
+  return `${method}: ${mites} on ${sample.bees} bees`;
 }
 
 function winterWords(entry: EntryOf<'winter-outcome'>): string {
@@ -123,6 +163,6 @@ function winterWords(entry: EntryOf<'winter-outcome'>): string {
   const strength =
     autumn === undefined || spring === undefined
       ? ''
-      : `, ${autumn} frames of bees before and ${spring} after`;
+      : `, ${autumn} ${plural(autumn, 'frame')} of bees before and ${spring} after`;
   return `${winter}: alive${strength}`;
 }

@@ -44,7 +44,13 @@ describe('the pedigree of one queen', () => {
   it('names no yard unless wanted', () => {
     expect(JSON.stringify(told().told)).not.toContain('Hill');
     expect(JSON.stringify(told({ hideYards: false }).told)).toContain('Mated in the open at Hill, 2022.');
-    expect(JSON.stringify(told().told)).toContain('Made by a split on 2025-05-10.');
+    expect(JSON.stringify(told().told)).toContain('Made by a split on 10 May 2025.');
+  });
+
+  it('tells that a queen was given away, and not to whom', () => {
+    const text = JSON.stringify(told().told);
+    expect(text).toContain('Given away on 1 August 2025.');
+    expect(text).not.toContain('Jon');
   });
 
   it('carries trait records only when wanted, each with the queen whose workers made it', () => {

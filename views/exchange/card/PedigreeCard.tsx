@@ -18,17 +18,19 @@ export interface PedigreeCardProps {
   readonly queen: Queen;
   readonly withTraits: boolean;
   readonly hideYards: boolean;
+  /** Who tells it, where it is not the keeper at the screen. */
+  readonly teller?: string;
 }
 
 /** A page to show over the fence or to hand over with her: where she comes from, how sure that is, how her bees do. */
-export function PedigreeCard({ queen, withTraits, hideYards }: PedigreeCardProps) {
+export function PedigreeCard({ queen, withTraits, hideYards, ...told }: PedigreeCardProps) {
   const registry = useRegistry();
   const { keeper, on } = useStore();
   const facts = useMemo(
     () => cardFacts(registry, queen, { on: on.value, hideYards }),
     [registry, queen, on.value, hideYards],
   );
-  const teller = keeper.value.name;
+  const teller = told.teller ?? keeper.value.name;
   const line = facts.lives.filter(({ dam }) => dam !== queen.id);
   return (
     <PlainNames.Provider value={true}>

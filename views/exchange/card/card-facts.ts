@@ -100,12 +100,19 @@ function shareText(share: number | undefined): string {
 function aboutHer(registry: Registry, queen: Queen, on: PlainDay, hideYards: boolean): string {
   const making = queen.madeBy && registry.makings.get(queen.madeBy);
   const made = making && making.how !== 'brought-in' ? madeText(making) : undefined;
-  const end = endText(queen);
+  const end = endText({ state: untoldReceiver(queen.state) });
   const parts = [bornText(queen, on), made, matedText(registry, queen, hideYards), end];
   return parts
     .filter((part) => part !== undefined)
     .map((part) => `${sentence(part)}.`)
     .join(' ');
+}
+
+/** To whom a queen was given is another's affair: the card does not say. */
+function untoldReceiver(state: Queen['state']): Queen['state'] {
+  if (state.is !== 'gone') return state;
+  const { to: _, ...rest } = state;
+  return rest;
 }
 
 /** How she mated. Yards and stations are named only where they may be told. */

@@ -1,10 +1,12 @@
 import { useMemo } from 'preact/hooks';
+import type { JournalFile } from '../../../src/exchange/journal-file/index.ts';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import { routes } from '../../app/routes.ts';
 import { StoreContext, useStore } from '../../app/store-context.ts';
 import { dayText } from '../../parts/days.ts';
 import { PageHeader } from '../../parts/PageHeader.tsx';
 import { PlainNames } from '../../parts/plain-names.ts';
+import { PedigreeCard } from '../card/PedigreeCard.tsx';
 import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf } from '../manifest.ts';
 import { AlteredEntries } from './AlteredEntries.tsx';
@@ -48,6 +50,7 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
         <PlainNames.Provider value={true}>
           <div class={styles.columns}>
             <div class={styles.page}>
+              <ToldQueen file={file} union={union} />
               <AlteredEntries altered={union.altered} text={text} name={name} />
               <NewConflicts disagreements={union.preview.disagreements} />
               <NewContradictions contradictions={union.preview.contradictions} />
@@ -78,4 +81,12 @@ function Fresh({ union, photos }: { readonly union: PreviewedUnion; readonly pho
       <Manifest facts={facts}>{photos > 0 && <Line title="Photographs">{photos}</Line>}</Manifest>
     </section>
   );
+}
+
+/** Of a pedigree: who the queen is and where she comes from, as the records would tell it afterwards. */
+function ToldQueen({ file, union }: { readonly file: JournalFile; readonly union: PreviewedUnion }) {
+  const { scope, by } = file;
+  const queen = scope.of === 'queen' ? union.after.registry.value.queens.get(scope.queen) : undefined;
+  if (!queen) return null;
+  return <PedigreeCard queen={queen} withTraits={false} hideYards teller={by.name} />;
 }

@@ -8,6 +8,7 @@ import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf, sizeText } from '../manifest.ts';
 import { estimateBytes, journalFile } from './files.ts';
 import styles from './Out.module.css';
+import { ReadEntries } from './ReadEntries.tsx';
 import { NameAsk, SaveFile } from './SaveFile.tsx';
 import { TableOut } from './TableOut.tsx';
 import { Tick } from './Tick.tsx';
@@ -74,6 +75,7 @@ function WholeJournal() {
               : `none; ${photos.all.length} stay here`}
         </Line>
       </Manifest>
+      <ReadEntries entries={entries} />
       <NameAsk />
       <SaveFile
         name={journalFileName({ scope: { of: 'all' }, exported })}

@@ -10,6 +10,7 @@ import { Line, Manifest } from '../Manifest.tsx';
 import { manifestOf, yardsToldIn } from '../manifest.ts';
 import { estimateBytes, journalFile } from './files.ts';
 import styles from './Out.module.css';
+import { ReadEntries } from './ReadEntries.tsx';
 import { NameAsk, SaveFile } from './SaveFile.tsx';
 
 export interface PedigreeOutProps {
@@ -61,6 +62,7 @@ export function PedigreeOut({ queen, options: { withTraits, hideYards }, childre
         </Line>
       </Manifest>
       {children}
+      <ReadEntries entries={entries} />
       <NameAsk />
       <SaveFile name={journalFileName({ scope, exported })} bytes={estimateBytes(entries)} make={make} />
     </>

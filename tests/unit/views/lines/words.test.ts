@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Relation, RelationCode } from '../../../../graph/lineage/relation.ts';
 import type { QueenId } from '../../../../src/journal/ids.ts';
-import { besides, hangsOn, linesLead, survived } from '../../../../views/lines/line-words.ts';
+import { besides, ended, hangsOn, linesLead, survived } from '../../../../views/lines/line-words.ts';
 import {
   kinshipSentence,
   relationCertainty,
@@ -106,6 +106,7 @@ const line = (facts: Partial<LineSummary>): LineSummary => ({
   livingProbable: 0,
   expected: 0,
   queens: 9,
+  unknown: 0,
   since: 0,
   winters: [],
   ...facts,
@@ -117,6 +118,12 @@ describe('a line in words', () => {
     expect(hangsOn(line({ living: 1 }))).toBe('Hangs on one queen');
     expect(hangsOn(line({ living: 0, expected: 2 }))).toBe('No laying queen');
     expect(hangsOn(line({ living: 0 }))).toBe('No queen left');
+  });
+
+  it('has not ended while a queen may live of whom another keeper told', () => {
+    const told = line({ living: 0, unknown: 1 });
+    expect(hangsOn(told)).toBe('No queen in these yards');
+    expect(ended(told)).toBe('Where one queen is now is not known');
   });
 
   it('tells what is only probable and what is awaited', () => {
