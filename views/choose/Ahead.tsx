@@ -5,7 +5,7 @@ import { Notice } from '../parts/Notice.tsx';
 import styles from './Ahead.module.css';
 import { OutlookFigures } from './OutlookFigures.tsx';
 import { PolicyForm } from './PolicyForm.tsx';
-import { lookAheadWork, type Outlook, ownDronesOf, problemWords, usualPolicy } from './policy.ts';
+import { lookAheadWork, type Outlook, ownDronesOf, problemWords, startWords, usualPolicy } from './policy.ts';
 import type { Choice } from './use-choice.ts';
 import { useAskedTask } from './use-task.ts';
 import { Progress } from './Waiting.tsx';
@@ -30,6 +30,7 @@ export function Ahead({ choice }: { readonly choice: Choice }) {
   return (
     <div class={styles.ahead}>
       <div class={styles.asked}>
+        <p class={styles.quiet}>{startWords(evaluated)}</p>
         <PolicyForm outlook={outlook} onChange={setOutlook} />
         <div class={styles.acts}>
           <Button look="main" disabled={task.busy} onPress={play}>

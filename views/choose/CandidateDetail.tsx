@@ -9,7 +9,11 @@ import type { Candidate } from './ranking.ts';
 import { TraitLine } from './TraitLine.tsx';
 import { traitStandings } from './trait-standing.ts';
 import type { Choice } from './use-choice.ts';
-import { chanceWords, smallNumber } from './words.ts';
+import { chanceWords } from './words.ts';
+
+const UNRANKED =
+  'She is not ranked: no record of hers stands in a comparison group of five queens or more. What is drawn rests on ' +
+  'her kin and on small groups, where luck outweighs the bees.';
 
 export interface CandidateDetailProps {
   readonly row: Candidate;
@@ -22,6 +26,7 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
   const { box, width } = useWidth();
   const standings = traitStandings(evaluated, row);
   const hers = herTraits(evaluated.registry, row.id);
+  const [first] = ranking.rows;
   const taken = isTakenIn(row, choosing);
   const take = () => choice.setChoosing({ takenIn: { ...choosing.takenIn, [row.id]: !taken } });
   return (
@@ -45,6 +50,11 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
             Graft from her
           </Button>
         )}
+        {first && first.id !== row.id && (
+          <Button look="quiet" href={routes.choose({ compare: [first.id, row.id] })}>
+            Beside {choice.nameOf(first.id)}
+          </Button>
+        )}
         <Button look="quiet" href={routes.queen(row.id)}>
           Her page
         </Button>
@@ -57,7 +67,8 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
 }
 
 function sureWords({ standing, firstAbove, amongBest }: Candidate, best: number, of: number): string {
-  const place = `The chance that she is truly among the best ${smallNumber(best)} of ${of} is ${chanceWords(amongBest)}`;
+  if (standing === 'unranked') return UNRANKED;
+  const place = `The chance that she is truly among the best ${best} of ${of} is ${chanceWords(amongBest)}`;
   if (standing === 'first') return `${place}.`;
   return `${place}; that the first of the list is truly better than her, ${chanceWords(firstAbove)}.`;
 }

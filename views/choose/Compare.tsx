@@ -27,45 +27,45 @@ export function Compare({ choice, queens }: { readonly choice: Choice; readonly 
   }
   const scale = meritScale(rows);
   return (
-    <div data-ready>
+    <>
       <PageHeader title="Side by side" above={above} lead={verdictWords(choice, rows)} />
-      <div class={styles.scroll}>
-        <table class={styles.table}>
-          <thead>
-            <tr>
-              <td />
-              {rows.map((row) => (
-                <th key={row.id} scope="col">
-                  <span class={styles.who}>
-                    <QueenName queen={row.queen} hideMark />
-                    {row.colony && <ColonyLabel colony={row.colony} />}
-                    <LineOf line={row.line} lines={choice.lines.lines} />
-                  </span>
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            <tr>
-              <th scope="row">Merit, in spreads</th>
-              {rows.map((row) => (
-                <td key={row.id}>
-                  <MeritBar merit={row.merit} error={row.error} scale={scale} />
-                  {spreads(row.merit)}, give or take {spreads(row.error).slice(1)}
+      <table class={styles.table} style={{ '--queens': rows.length }}>
+        <thead>
+          <tr>
+            <td />
+            {rows.map((row) => (
+              <th key={row.id} scope="col">
+                <span class={styles.who}>
+                  <QueenName queen={row.queen} hideMark />
+                  {row.colony && <ColonyLabel colony={row.colony} />}
+                  <LineOf line={row.line} lines={choice.lines.lines} />
+                </span>
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">Merit, in spreads</th>
+            {rows.map((row) => (
+              <td key={row.id}>
+                <MeritBar merit={row.merit} error={row.error} scale={scale} />
+                {spreads(row.merit)}, give or take {spreads(row.error).slice(1)}
+              </td>
+            ))}
+          </tr>
+          {comparisonRows(choice, rows).map(({ label, cells }) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              {cells.map((cell, at) => (
+                <td key={rows[at]?.id}>
+                  {cell.figure && <strong class={styles.figure}>{cell.figure}</strong>} {cell.words}
                 </td>
               ))}
             </tr>
-            {comparisonRows(choice, rows).map(({ label, cells }) => (
-              <tr key={label}>
-                <th scope="row">{label}</th>
-                {cells.map((cell, at) => (
-                  <td key={rows[at]?.id}>{cell}</td>
-                ))}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-    </div>
+          ))}
+        </tbody>
+      </table>
+    </>
   );
 }

@@ -25,18 +25,20 @@ export function Count({ label, value, onChange, min, max, step = 1, unit, none }
   };
   return (
     <div class={styles.count}>
-      <label for={id}>
-        {label}
-        {unit && <span class={styles.unit}> {unit}</span>}
-      </label>
-      {none !== undefined &&
-        (value === undefined ? (
-          <span class={styles.none}>{none}</span>
-        ) : (
-          <button type="button" class={styles.clear} onClick={() => onChange(undefined)}>
-            {none}
-          </button>
-        ))}
+      <span class={styles.words}>
+        <label for={id}>
+          {label}
+          {unit && <span class={styles.unit}>{`\u00a0${unit}`}</span>}
+        </label>
+        {none !== undefined &&
+          (value === undefined ? (
+            <span class={styles.none}>{none}</span>
+          ) : (
+            <button type="button" class={styles.clear} onClick={() => onChange(undefined)}>
+              {none}
+            </button>
+          ))}
+      </span>
       <span class={styles.control}>
         <button type="button" aria-label={`${label}: less`} onClick={() => move(-step)}>
           −

@@ -12,41 +12,38 @@ import { percents, spreads } from './words.ts';
 export function Daughters({ choice }: { readonly choice: Choice }) {
   const { curve, plan, evaluated } = choice;
   return (
-    <section class={styles.section} aria-labelledby="how-many">
-      <h2 id="how-many">How many daughters from whom?</h2>
-      <div class={styles.parts}>
-        <div class={styles.asked}>
-          <DaughtersAsked choice={choice} />
-          {curve?.is === 'impossible' && (
-            <Notice tone="warn" title="No choice meets these limits">
-              {curve.why.found} {curve.why.remedy}
-            </Notice>
-          )}
-          {curve?.is === 'failed' && (
-            <Notice tone="warn" title="The curve could not be worked out">
-              Found: {curve.problem}. Your records are safe; reload the page and try once more.
-            </Notice>
-          )}
-          {curve?.is === 'drawn' && (
-            <>
-              <p class={styles.axes}>
-                Up: merit of the dams above the mean of those in the choice, in spreads. Right: kinship of the
-                dams of two daughters; sisters of one open mating are about 15&nbsp;%, dam and daughter
-                25&nbsp;%.
-              </p>
-              <TradeOff choice={choice} curve={curve} />
-            </>
-          )}
-        </div>
-        {plan && (
-          <div class={styles.means}>
-            <PlanList choice={choice} plan={plan} />
-            <p>{meaning(plan, evaluated.answer.meanKinship?.ofSet)}</p>
-            <LinesKept choice={choice} plan={plan} />
-          </div>
+    <div class={styles.parts}>
+      <div class={styles.asked}>
+        <DaughtersAsked choice={choice} />
+        {curve?.is === 'impossible' && (
+          <Notice tone="warn" title="No choice meets these limits">
+            {curve.why.found} {curve.why.remedy}
+          </Notice>
+        )}
+        {curve?.is === 'failed' && (
+          <Notice tone="warn" title="The curve could not be worked out">
+            Found: {curve.problem}. Your records are safe; reload the page and try once more.
+          </Notice>
+        )}
+        {curve?.is === 'drawn' && (
+          <>
+            <p class={styles.axes}>
+              Up: merit of the dams above the mean of those in the choice, in spreads. Right: kinship of the
+              dams of two daughters; sisters of one open mating are about 15&nbsp;%, dam and daughter
+              25&nbsp;%.
+            </p>
+            <TradeOff choice={choice} curve={curve} />
+          </>
         )}
       </div>
-    </section>
+      {plan && (
+        <div class={styles.means}>
+          <PlanList choice={choice} plan={plan} />
+          <p>{meaning(plan, evaluated.answer.meanKinship?.ofSet)}</p>
+          <LinesKept choice={choice} plan={plan} />
+        </div>
+      )}
+    </div>
   );
 }
 

@@ -4,10 +4,12 @@ import { Button } from '../parts/Button.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import { Ahead } from './Ahead.tsx';
+import { brothersAnswer, daughtersAnswer } from './answers.ts';
 import { CompareSheet } from './CompareSheet.tsx';
 import { Daughters } from './Daughters.tsx';
 import styles from './Decision.module.css';
 import { Grounds } from './Grounds.tsx';
+import { Order } from './Order.tsx';
 import { Question } from './Question.tsx';
 import type { Choice } from './use-choice.ts';
 import { Weights } from './Weights.tsx';
@@ -58,29 +60,35 @@ export function Decision({ choice, underWay }: DecisionProps) {
         </aside>
       </div>
       <div class={styles.below}>
-        <Daughters choice={choice} />
-        <Where choice={choice} />
-        <div>
-          <Question
-            title="What if?"
-            about="One mating before it is made: flown elsewhere, other drones, insemination."
-          >
-            {() => <WhatIf choice={choice} />}
-          </Question>
-          <Question title="Where does it lead?" about="A way of breeding played out over some seasons.">
-            {() => <Ahead choice={choice} />}
-          </Question>
-          <Question
-            title="What does it rest on?"
-            about="Records, comparison groups, what was set aside, variances."
-          >
-            {() => <Grounds choice={choice} />}
-          </Question>
-        </div>
+        <Question
+          title="How many daughters from whom?"
+          about={daughtersAnswer(choice.ranking, choice.plan, choice.curve)}
+          openAtDesk
+        >
+          {() => <Daughters choice={choice} />}
+        </Question>
+        <Question title="Do the virgins meet their own brothers?" about={brothersAnswer(choice)} openAtDesk>
+          {() => <Where choice={choice} />}
+        </Question>
+        <Question
+          title="What if?"
+          about="One mating before it is made: flown elsewhere, other drones, insemination."
+        >
+          {() => <WhatIf choice={choice} />}
+        </Question>
+        <Question title="Where does it lead?" about="A way of breeding played out over some seasons.">
+          {() => <Ahead choice={choice} />}
+        </Question>
+        <Question
+          title="What does it rest on?"
+          about="Records, comparison groups, what was set aside, variances."
+        >
+          {() => <Grounds choice={choice} />}
+        </Question>
       </div>
       {open === 'weights' && (
         <Sheet title="What counts" onClose={close}>
-          <p>{ranked}</p>
+          <Order choice={choice} lead={ranked} />
           <Weights choice={choice} />
         </Sheet>
       )}

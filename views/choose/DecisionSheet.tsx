@@ -6,7 +6,8 @@ import { dayText } from '../parts/days.ts';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
-import { list, number } from '../parts/words.ts';
+import { list, number, sentence } from '../parts/words.ts';
+import { daughtersAnswer } from './answers.ts';
 import styles from './DecisionSheet.module.css';
 import { evidenceOf, evidenceWords } from './evidence.ts';
 import { LineOf } from './LineOf.tsx';
@@ -20,11 +21,11 @@ import { brothersWords } from './yard-risk.ts';
 /** What was decided, on one page to take along: whom, how many, where, why, and what it rests on. */
 export function DecisionSheet({ choice }: { readonly choice: Choice }) {
   const { plan, evaluated, ranking } = choice;
-  if (!plan) return <p aria-busy="true" />;
+  if (!plan) return <NoPlan choice={choice} />;
   const dams = plan.dams.map(({ row, daughters }) => ({ name: choice.nameOf(row.id), daughters }));
   const scale = meritScale(plan.dams.map(({ row }) => row));
   return (
-    <article class={styles.sheet} data-ready>
+    <article class={styles.sheet}>
       <PageHeader
         title={`Daughters to raise, ${dayText(evaluated.on)}`}
         above={{ label: 'Choose', href: routes.choose() }}
@@ -62,6 +63,17 @@ export function DecisionSheet({ choice }: { readonly choice: Choice }) {
   );
 }
 
+/** Nothing to take along yet, and why. */
+function NoPlan({ choice }: { readonly choice: Choice }) {
+  return (
+    <PageHeader
+      title="Daughters to raise"
+      above={{ label: 'Choose', href: routes.choose() }}
+      lead={daughtersAnswer(choice.ranking, undefined, choice.curve)}
+    />
+  );
+}
+
 interface SheetRowProps {
   readonly dam: PlannedDam;
   readonly choice: Choice;
@@ -89,7 +101,7 @@ function SheetRow({ dam: { row, daughters, flies }, choice, scale }: SheetRowPro
         <MeritBar merit={row.merit} error={row.error} scale={scale} />
       </span>
       <span class={styles.why}>
-        {whyWords(row.contributions)} {reliabilityWords(row.reliability)}:{' '}
+        {whyWords(row.contributions)} {sentence(reliabilityWords(row.reliability))}:{' '}
         {evidenceWords(evidenceOf(choice.evaluated, row.id))}.
       </span>
       {flies && (

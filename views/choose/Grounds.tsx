@@ -1,11 +1,14 @@
 import type { TraitEvaluation } from '../../graph/merit/evaluate.ts';
 import { TRAITS } from '../../graph/merit/traits/all-traits.ts';
-import { dayOfNumber } from '../../src/journal/day.ts';
+import { dayOfNumber, type PlainDay } from '../../src/journal/day.ts';
+import type { ColonyId } from '../../src/journal/ids.ts';
+import { labelOn } from '../../src/registry/queries.ts';
+import type { Registry } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { shortDay } from '../parts/days.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import styles from './Grounds.module.css';
-import { ASIDE_WORDS, asideByReason, groundWords, groupsWords, sourceWord } from './grounds.ts';
+import { ASIDE_WORDS, asideByReason, bySentence, groundWords, groupsWords, sourceWord } from './grounds.ts';
 import { variancesWords, warningWords } from './trait-standing.ts';
 import type { Choice } from './use-choice.ts';
 import { Variances } from './Variances.tsx';
@@ -84,18 +87,29 @@ function SetAsideList({
           <summary>
             {records.length} set aside: {ASIDE_WORDS[code]}
           </summary>
-          <ul>
-            {records.map(({ observations, colony, day, sentence }) => (
-              <li key={observations.join()}>
-                <a href={routes.entry(observations.at(-1) ?? '')}>
-                  {registry.colonies.get(colony as never)?.label ?? 'a box'}, {shortDay(dayOfNumber(day), on)}
-                </a>{' '}
-                {sentence}
-              </li>
-            ))}
-          </ul>
+          {bySentence(records).map((same) => (
+            <div key={same.sentence}>
+              <p>{same.sentence}</p>
+              <ul>
+                {same.records.map(({ observations, colony, day }) => (
+                  <li key={observations.join()}>
+                    <a href={routes.entry(observations.at(-1) ?? '')}>
+                      {labelThen(registry, colony as ColonyId, dayOfNumber(day))},{' '}
+                      {shortDay(dayOfNumber(day), on)}
+                    </a>
+                  </li>
+                ))}
+              </ul>
+            </div>
+          ))}
         </details>
       ))}
     </>
   );
+}
+
+/** The label that the colony bore on that day. */
+function labelThen(registry: Registry, id: ColonyId, day: PlainDay): string {
+  const colony = registry.colonies.get(id);
+  return colony ? labelOn(colony, day) : 'a box not in these records';
 }

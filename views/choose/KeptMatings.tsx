@@ -1,5 +1,9 @@
+import type { BroodViability } from '../../graph/alleles/viability.ts';
+import type { MeritOutlook } from '../../graph/choice/what-if-mating.ts';
 import { Button } from '../parts/Button.tsx';
 import styles from './KeptMatings.module.css';
+import { spreadOf } from './mating.ts';
+import { NINE_TENTHS } from './merit-scale.ts';
 import type { KeptMating } from './WhatIf.tsx';
 import { percents, spreads } from './words.ts';
 
@@ -16,7 +20,7 @@ export function KeptMatings({ kept, onForget }: KeptMatingsProps) {
       <table>
         <thead>
           <tr>
-            <th scope="col">Kept in sight</th>
+            <th scope="col">Kept in sight, nine times in ten</th>
             <th scope="col">Brood inbred</th>
             <th scope="col">Brood lives</th>
             <th scope="col">Brood’s merit</th>
@@ -27,8 +31,8 @@ export function KeptMatings({ kept, onForget }: KeptMatingsProps) {
             <tr key={words}>
               <th scope="row">{words}</th>
               <td>{percents(outlook.broodInbreeding)}</td>
-              <td>{outlook.viability ? percents(outlook.viability.mean) : '–'}</td>
-              <td>{outlook.broodMerit ? spreads(outlook.broodMerit.mean) : '–'}</td>
+              <td>{outlook.viability ? livesWords(outlook.viability) : '–'}</td>
+              <td>{outlook.broodMerit ? meritWords(outlook.broodMerit) : '–'}</td>
             </tr>
           ))}
         </tbody>
@@ -38,4 +42,13 @@ export function KeptMatings({ kept, onForget }: KeptMatingsProps) {
       </Button>
     </div>
   );
+}
+
+function livesWords({ mean, low, high }: BroodViability): string {
+  return `${percents(mean)} (${Math.round(100 * low)} to ${percents(high)})`;
+}
+
+function meritWords(outlook: MeritOutlook): string {
+  const reach = NINE_TENTHS * spreadOf(outlook);
+  return `${spreads(outlook.mean)} (${spreads(outlook.mean - reach)} to ${spreads(outlook.mean + reach)})`;
 }

@@ -2,6 +2,7 @@ import type { MatingOutlook, MeritOutlook } from '../../graph/choice/what-if-mat
 import { IntervalBar } from '../parts/IntervalBar.tsx';
 import styles from './MatingResult.module.css';
 import { MeritAxis, MeritBar } from './MeritBar.tsx';
+import { spreadOf } from './mating.ts';
 import { meritScale } from './merit-scale.ts';
 import { chanceWords, percents, spreads } from './words.ts';
 
@@ -62,10 +63,6 @@ export function MatingResult({ outlook, mates }: MatingResultProps) {
       )}
     </div>
   );
-}
-
-function spreadOf({ spread, betweenSisters }: MeritOutlook): number {
-  return spread ?? betweenSisters;
 }
 
 function doubtWords({ betweenSisters, standardError }: MeritOutlook): string {

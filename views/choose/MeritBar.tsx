@@ -23,15 +23,21 @@ export function MeritBar({ merit, error, scale }: MeritBarProps) {
   );
 }
 
-/** The scale above a list of bars. */
+/** Percent of the width that the word at an end takes, where the axis is narrow. */
+const END = 20;
+
+/** The scale above a list of bars. The label of the 0 leans inwards at the ends, and its line always falls under it. */
 export function MeritAxis({ scale }: { readonly scale: MeritScale }) {
+  const zero = scale.at(0);
   return (
-    <span class={styles.axis} aria-hidden="true">
-      <span class={styles.worse}>worse</span>
-      <span class={styles.stock} style={{ left: `${scale.at(0)}%` }}>
-        starting stock
+    <span class={styles.frame} aria-hidden="true">
+      <span class={styles.axis}>
+        <span>{zero > END && 'worse'}</span>
+        <span class={styles.stock} style={{ left: `${zero}%`, transform: `translateX(-${zero}%)` }}>
+          starting stock
+        </span>
+        <span>{zero < 100 - END && 'better'}</span>
       </span>
-      <span class={styles.better}>better</span>
     </span>
   );
 }
@@ -40,9 +46,15 @@ export function MeritAxis({ scale }: { readonly scale: MeritScale }) {
 export function MeritKey() {
   return (
     <p class={styles.key}>
-      <span class={styles.keyEstimate} aria-hidden="true" /> best estimate
-      <span class={styles.keyLikely} aria-hidden="true" /> truly in here 1 time in 2
-      <span class={styles.keyWide} aria-hidden="true" /> 9 times in 10
+      <span>
+        <i class={styles.keyEstimate} aria-hidden="true" /> best estimate
+      </span>
+      <span>
+        <i class={styles.keyLikely} aria-hidden="true" /> truly in here 1 time in 2
+      </span>
+      <span>
+        <i class={styles.keyWide} aria-hidden="true" /> 9 times in 10
+      </span>
     </p>
   );
 }

@@ -93,8 +93,12 @@ function endWords({ season, gain, inbreeding, alleles, lines, lost }: SeasonOutl
 
 const whole = (value: number) => String(Math.round(value));
 
-function bandWords({ low, median, high }: Bands, say: (value: number) => string): string {
-  return `${say(median)} (${say(low)} to ${say(high)})`;
+function bandWords(bands: Bands, say: (value: number) => string): string {
+  return `${say(bands.median)} (${rangeWords(bands, say)})`;
+}
+
+function rangeWords({ low, high }: Pick<Bands, 'low' | 'high'>, say: (value: number) => string): string {
+  return `${say(low).replace('\u00a0%', '')} to ${say(high)}`;
 }
 
 function OutlookTable({ seasons }: Pick<OutlookFiguresProps, 'seasons'>) {
@@ -119,7 +123,18 @@ function OutlookTable({ seasons }: Pick<OutlookFiguresProps, 'seasons'>) {
                 <th scope="row">{each.season === 0 ? 'now' : each.season}</th>
                 {FIGURES.map(({ figure, say }) => {
                   const bands = each[figure];
-                  return <td key={figure}>{bands ? bandWords(bands, say) : '–'}</td>;
+                  return (
+                    <td key={figure}>
+                      {bands ? (
+                        <>
+                          <strong>{say(bands.median)}</strong>{' '}
+                          <span class={styles.range}>{rangeWords(bands, say)}</span>
+                        </>
+                      ) : (
+                        '–'
+                      )}
+                    </td>
+                  );
                 })}
               </tr>
             ))}

@@ -4,16 +4,18 @@ import styles from './Question.module.css';
 
 export interface QuestionProps {
   readonly title: string;
-  /** One line on what stands inside. */
-  readonly about: string;
+  /** The answer in a line, or what stands inside. */
+  readonly about: ComponentChildren;
+  /** At a desk it stands open from the start; on a phone every question waits for its tap. */
+  readonly openAtDesk?: boolean;
   readonly children: () => ComponentChildren;
 }
 
-/** A further question, answered when it is opened. */
-export function Question({ title, about, children }: QuestionProps) {
-  const [open, setOpen] = useState(false);
+/** A further question with its answer in a line; all of it when it is opened. */
+export function Question({ title, about, openAtDesk = false, children }: QuestionProps) {
+  const [open, setOpen] = useState(() => openAtDesk && window.matchMedia('(min-width: 60rem)').matches);
   return (
-    <details class={styles.question} onToggle={(event) => setOpen(event.currentTarget.open)}>
+    <details class={styles.question} open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>
         <h2>{title}</h2>
         <span class={styles.about}>{about}</span>

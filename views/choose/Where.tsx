@@ -1,12 +1,12 @@
 import { yardsInOrder } from '../parts/colony-facts.ts';
 import { QueenName } from '../parts/QueenName.tsx';
-import { list } from '../parts/words.ts';
 import { Drones } from './Drones.tsx';
 import type { Breeder } from './plan.ts';
 import type { Choice } from './use-choice.ts';
 import styles from './Where.module.css';
+import { percents } from './words.ts';
 import { YardCell } from './YardCell.tsx';
-import { bestYard, yardRisks } from './yard-risk.ts';
+import { bestYard, CLOSELY, yardRisks } from './yard-risk.ts';
 
 /** Do the yard's virgins meet their own brothers? Every queen in the choice by every yard. */
 export function Where({ choice }: { readonly choice: Choice }) {
@@ -16,43 +16,38 @@ export function Where({ choice }: { readonly choice: Choice }) {
     .filter(({ id }) => drawn.has(id))
     .sort((a, b) => Number(yards.has(b.id)) - Number(yards.has(a.id)));
   return (
-    <section class={styles.where} aria-labelledby="where">
-      <h2 id="where">Do the virgins meet their own brothers?</h2>
-      <p class={styles.lead}>{closeWords(choice)}</p>
-      <div class={styles.parts}>
-        <div class={styles.drawn}>
-          <div class={styles.scroll}>
-            <table class={styles.table}>
-              <caption class={styles.hidden}>
-                Expected inbreeding of the brood of her daughters, by the yard they fly at
-              </caption>
-              <thead>
-                <tr>
-                  <th scope="col">Daughters of</th>
-                  {columns.map(({ id, name }) => (
-                    <th key={id} scope="col">
-                      {name}
-                      {!yards.has(id) && <small> not yours</small>}
-                    </th>
-                  ))}
-                </tr>
-              </thead>
-              <tbody>
-                {breeders.map((breeder) => (
-                  <YardRow key={breeder.row.id} breeder={breeder} choice={choice} columns={columns} />
-                ))}
-              </tbody>
-            </table>
-          </div>
-          <p class={styles.key}>
-            Large: inbreeding of their brood. Lives: worker cells that do not stay empty through like sex
-            alleles, with the span of nine in ten. Brothers: drones there that are sons of her own. The dot:
-            the yard of yours where they meet least kin.
-          </p>
-        </div>
-        <Drones choice={choice} columns={columns} />
+    <div class={styles.parts}>
+      <div class={styles.drawn}>
+        <table class={styles.table}>
+          <caption class={styles.hidden}>
+            Expected inbreeding of the brood of her daughters, by the yard they fly at
+          </caption>
+          <thead>
+            <tr>
+              <th scope="col">Daughters of</th>
+              {columns.map(({ id, name }) => (
+                <th key={id} scope="col">
+                  {name}
+                  {!yards.has(id) && <small> not yours</small>}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {breeders.map((breeder) => (
+              <YardRow key={breeder.row.id} breeder={breeder} choice={choice} columns={columns} />
+            ))}
+          </tbody>
+        </table>
+        <p class={styles.key}>
+          Large: inbreeding of their brood, underlined from {percents(CLOSELY)}, where close kin meet. Lives:
+          worker cells that do not stay empty through like sex alleles, with the span of nine in ten.
+          Brothers: drones there that are sons of her own. The dot: the yard of yours where they meet least
+          kin.
+        </p>
       </div>
-    </section>
+      <Drones choice={choice} columns={columns} />
+    </div>
   );
 }
 
@@ -70,28 +65,17 @@ function YardRow({ breeder: { row }, choice, columns }: YardRowProps) {
       <th scope="row">
         <QueenName queen={row.queen} hideMark />
       </th>
-      {columns.map(({ id }) => {
+      {columns.map(({ id, name }) => {
         const risk = risks.find(({ yard }) => yard === id);
         return (
           <td key={id}>
+            <span class={styles.yard} aria-hidden="true">
+              {name}
+            </span>
             {risk ? <YardCell risk={risk} best={!best?.any && best?.risk.yard === id} /> : '–'}
           </td>
         );
       })}
     </tr>
   );
-}
-
-/** The answer in a sentence: whose daughters would meet close kin, and where. */
-function closeWords({ evaluated, breeders, yards, nameOf, yardName }: Choice): string {
-  const close = new Map<string, string[]>();
-  for (const { row } of breeders) {
-    for (const { yard, closeness } of yardRisks(evaluated, row.place)) {
-      if (closeness !== 'closely' || !yards.has(yard)) continue;
-      close.set(yardName(yard), [...(close.get(yardName(yard)) ?? []), nameOf(row.id)]);
-    }
-  }
-  if (close.size === 0) return 'No daughter would meet close kin at any of your yards.';
-  const parts = [...close].map(([yard, names]) => `daughters of ${list(names)} at ${yard}`);
-  return `Close kin would meet: ${parts.join('; ')}. Fly those elsewhere.`;
 }

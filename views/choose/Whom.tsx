@@ -10,12 +10,12 @@ import styles from './Whom.module.css';
 import { STANDING_WORDS, smallNumber } from './words.ts';
 
 /** Rows shown before the rest is asked for. */
-const SHOWN = 40;
+const SHOWN = 24;
 
 /** The living laying queens, best first, those that cannot be told apart from the first kept together. */
 export function Whom({ choice }: { readonly choice: Choice }) {
   const [all, setAll] = useState(false);
-  const { rows } = choice.ranking;
+  const { rows, weighed } = choice.ranking;
   const scale = useMemo(() => meritScale(rows), [rows]);
   const shown = all ? rows : rows.slice(0, SHOWN);
   const level = shown.filter(({ standing }) => standing === 'first' || standing === 'close');
@@ -27,6 +27,7 @@ export function Whom({ choice }: { readonly choice: Choice }) {
       shown.filter(({ standing }) => standing === 'probably-behind'),
     ],
     ['behind', STANDING_WORDS.behind, shown.filter(({ standing }) => standing === 'behind')],
+    ['unranked', unrankedWords(weighed), shown.filter(({ standing }) => standing === 'unranked')],
   ];
   return (
     <section class={styles.whom} aria-label="Whom to breed from">
@@ -52,6 +53,10 @@ export function Whom({ choice }: { readonly choice: Choice }) {
       <MeritKey />
     </section>
   );
+}
+
+function unrankedWords(weighed: boolean): string {
+  return weighed ? STANDING_WORDS.unranked : 'Not ranked: every trait is left out';
 }
 
 function levelWords(queens: number): string | undefined {

@@ -32,7 +32,7 @@ export function YardCell({ risk, best }: YardCellProps) {
         <span class={styles.small}>
           {percents(viability.mean)} lives{' '}
           <span class={styles.range}>
-            {Math.round(100 * viability.low)} to {percents(viability.high)}
+            ({Math.round(100 * viability.low)} to {percents(viability.high)})
           </span>
         </span>
       )}

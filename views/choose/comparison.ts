@@ -13,13 +13,19 @@ import { brothersWords } from './yard-risk.ts';
 /** Two or three queens side by side: one row a question, one column a queen. */
 export interface ComparisonRow {
   readonly label: string;
-  readonly cells: readonly string[];
+  readonly cells: readonly ComparisonCell[];
+}
+
+export interface ComparisonCell {
+  /** Said first and strongest; absent where the words say all. */
+  readonly figure?: string;
+  readonly words: string;
 }
 
 export function comparisonRows(choice: Choice, queens: readonly Candidate[]): readonly ComparisonRow[] {
   const row = (label: string, cell: (queen: Candidate) => string): ComparisonRow => ({
     label,
-    cells: queens.map(cell),
+    cells: queens.map((queen) => ({ words: cell(queen) })),
   });
   return [
     row('Why', ({ contributions }) => whyWords(contributions)),
@@ -33,7 +39,7 @@ export function comparisonRows(choice: Choice, queens: readonly Candidate[]): re
     row('Line', ({ line }) => choice.lines.lines.find((each) => each.line === line)?.title ?? ''),
     row('Kinship with the others', (queen) => kinWords(choice, queen, queens)),
     row('Daughters planned', (queen) => plannedWords(choice, queen)),
-    row('There they meet', (queen) => meetWords(choice, queen)),
+    row('Flown there, they meet', (queen) => meetWords(choice, queen)),
     ...traitRows(choice, queens),
   ];
 }
@@ -80,8 +86,9 @@ function traitRows(choice: Choice, queens: readonly Candidate[]): readonly Compa
     if (!contribution) return [];
     const cells = standings.map((each) => {
       const found = each.find((other) => other.trait.id === trait.id)?.contribution;
-      if (!found) return '–';
-      return `${spreads(found.points)}, ${standingWords(found)}, ${reliabilityWords(found.reliability)}`;
+      if (!found) return { words: '–' };
+      const words = `${standingWords(found)}, ${reliabilityWords(found.reliability)}`;
+      return { figure: spreads(found.points), words };
     });
     return [{ label: TRAIT_TITLES[trait.id], cells }];
   });
@@ -89,8 +96,15 @@ function traitRows(choice: Choice, queens: readonly Candidate[]): readonly Compa
 
 /** "Brook and Gale cannot be told apart": what the comparison comes to. */
 export function verdictWords({ ranking, nameOf }: Choice, queens: readonly Candidate[]): string {
-  const [first, ...rest] = [...queens].sort((a, b) => b.merit - a.merit);
-  if (!first) return '';
+  const unranked = queens.filter(({ standing }) => standing === 'unranked').map(({ id }) => nameOf(id));
+  const [first, ...rest] = queens
+    .filter(({ standing }) => standing !== 'unranked')
+    .sort((a, b) => b.merit - a.merit);
+  const left =
+    unranked.length > 0
+      ? [`${list(unranked)} ${unranked.length === 1 ? 'is' : 'are'} not ranked: compared with too few.`]
+      : [];
+  if (!first) return left.join(' ');
   const behind = rest.map((other) => ({
     other,
     chance: chanceAbove(ranking.merits, ranking.errors, first.place, other.place),
@@ -103,7 +117,7 @@ export function verdictWords({ ranking, nameOf }: Choice, queens: readonly Candi
   );
   const same =
     level.length > 0 ? [`${list([nameOf(first.id), ...level])} cannot be told apart on these records.`] : [];
-  return [...same, ...said].join(' ');
+  return [...same, ...said, ...left].join(' ');
 }
 
 /** Chance below which two queens are called alike; the same as in the list. */

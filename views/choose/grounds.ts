@@ -1,6 +1,7 @@
 import type { SetAside } from '../../graph/merit/collect-records.ts';
 import type { TraitEvaluation } from '../../graph/merit/evaluate.ts';
-import { count, list } from '../parts/words.ts';
+import type { YardId } from '../../src/journal/ids.ts';
+import { count } from '../parts/words.ts';
 
 /** What the evaluation of a trait rests on, in words. */
 
@@ -30,6 +31,15 @@ export function asideByReason(
     .sort((a, b) => b.records.length - a.records.length || (a.code < b.code ? -1 : 1));
 }
 
+/** Records set aside for one and the same reason, so that it is said once. */
+export function bySentence(
+  records: readonly SetAside[],
+): readonly { readonly sentence: string; readonly records: readonly SetAside[] }[] {
+  const sentences = new Map<string, SetAside[]>();
+  for (const each of records) sentences.set(each.sentence, [...(sentences.get(each.sentence) ?? []), each]);
+  return [...sentences].map(([sentence, alike]) => ({ sentence, records: alike }));
+}
+
 export const ASIDE_WORDS: Readonly<Record<SetAside['code'], string>> = {
   'changing-over': 'workers still partly the previous queen’s',
   'nobody-known': 'nobody knows whose workers',
@@ -45,15 +55,26 @@ export const ASIDE_WORDS: Readonly<Record<SetAside['code'], string>> = {
   'mating-unknown': 'her mating is not known',
 };
 
-/** "2026 High Fallow (10 queens)": the groups, latest first. */
+/** "High Fallow by wash, 10 queens": the groups season by season, latest first. */
 export function groupsWords(
   { groups }: TraitEvaluation,
-  yardName: (yard: never) => string,
+  yardName: (yard: YardId) => string,
 ): readonly { readonly season: number; readonly words: string }[] {
   const seasons = new Map<number, string[]>();
-  for (const { season, yard, queens, small } of groups) {
-    const words = `${yardName(yard as never)} ${queens} queens${small ? ' (small)' : ''}`;
+  for (const { group, season, yard, queens, small } of groups) {
+    const [, , alike] = group.split(' / ');
+    const by = alike ? ` by ${ALIKE_WORDS[alike] ?? alike}` : '';
+    const words = `${yardName(yard as YardId)}${by}, ${count(queens, 'queen')}${small ? ' (small)' : ''}`;
     seasons.set(season, [...(seasons.get(season) ?? []), words]);
   }
-  return [...seasons].sort((a, b) => b[0] - a[0]).map(([season, words]) => ({ season, words: list(words) }));
+  return [...seasons]
+    .sort((a, b) => b[0] - a[0])
+    .map(([season, words]) => ({ season, words: words.join('; ') }));
 }
+
+/** What a group has in common besides its place, where it is a method of counting. */
+const ALIKE_WORDS: Readonly<Record<string, string>> = {
+  wash: 'wash',
+  'sugar-shake': 'sugar shake',
+  'natural-drop': 'natural drop',
+};

@@ -1,3 +1,4 @@
+import type { MeritOutlook } from '../../graph/choice/what-if-mating.ts';
 import type { MatingInput } from '../../graph/kinship/pedigree-input.ts';
 import type { QueenId, YardId } from '../../src/journal/ids.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
@@ -53,6 +54,11 @@ export function matingWork(
   };
 }
 
+/** Standard deviation that the bands are drawn with: chance among sisters, and the doubt of the mean where it is known. */
+export function spreadOf({ spread, betweenSisters }: MeritOutlook): number {
+  return spread ?? betweenSisters;
+}
+
 function drones({ work }: Evaluated, { manner, yard, donors }: MatingQuestion): MatingInput | undefined {
   if (manner === 'yard') return work.yards.find((each) => each.yard === yard)?.at;
   if (donors.length === 0) return undefined;
@@ -72,6 +78,7 @@ export function questionWords(
   const { dam, manner, yard, movedIn, movedShare, donors, singleDrone } = question;
   const daughter = `A daughter of ${nameOf(dam)}`;
   if (manner === 'inseminated') {
+    if (donors.length === 0) return `${daughter}, inseminated`;
     const semen = singleDrone ? 'one drone' : 'drones';
     return `${daughter}, inseminated by ${semen} of ${list(donors.map(nameOf))}`;
   }

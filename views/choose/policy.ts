@@ -8,6 +8,7 @@ import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { Choosing } from '../../src/store/settings.ts';
 import type { Breeder } from './plan.ts';
 import type { Ranking } from './ranking.ts';
+import { percents } from './words.ts';
 
 /** The look-ahead: a way of breeding to play from the queens who live now, and what it starts with. */
 
@@ -21,7 +22,8 @@ const ENOUGH = 10;
 const COMMON = { success: 0.5, winterLoss: 0.25 } as const;
 /** Correlation of merit with coming through winter (assumed: most of a winter is luck). */
 const WINTER_ON_MERIT = 0.2;
-const REPLICATES = 300;
+/** Enough that the edges of the bands lie still to a point or two of a hundred. */
+const REPLICATES = 600;
 
 /** What the keeper does now, as far as the records tell it. */
 export function usualPolicy(
@@ -53,23 +55,50 @@ export function ownDronesOf({ work }: Evaluated, yards: ReadonlySet<string>): nu
   return own.length === 0 ? 0 : mean(own);
 }
 
+/** What a policy starts from: shares on record and how many they rest on; assumed where those are too few. */
+export function startWords({ registry, answer }: Evaluated): string {
+  const laying = layingOutcomes(registry);
+  const winters = wintersOf(answer);
+  const said = [
+    laying.length >= ENOUGH
+      ? `of ${laying.length} queens raised ${percents(mean(laying))} came to lay`
+      : `that ${percents(COMMON.success)} of queens raised come to lay is assumed`,
+    winters.length >= ENOUGH
+      ? `of ${winters.length} winters ${percents(1 - mean(winters))} were lost`
+      : `that ${percents(COMMON.winterLoss)} of colonies are lost in winter is assumed`,
+  ];
+  return (
+    `To start with, each to the nearest five percent: ${said.join('; ')}; drones as at your yards on the mean; how well merit is known as in the list. ` +
+    'How many old queens are replaced and how far merit decides a winter is assumed. Move each as you see fit.'
+  );
+}
+
 /** Share of the queens raised here who came to lay. */
 export function cameToLay(registry: Registry): number {
-  let laid = 0;
-  let failed = 0;
+  const laying = layingOutcomes(registry);
+  return laying.length < ENOUGH ? COMMON.success : twentieth(mean(laying));
+}
+
+/** For each queen raised here whose fate is known: 1 she came to lay, 0 she failed. */
+function layingOutcomes(registry: Registry): readonly number[] {
+  const outcomes: number[] = [];
   for (const { state, madeBy } of registry.queens.values()) {
     const making = madeBy && registry.makings.get(madeBy);
     if (!making || making.how === 'brought-in' || state.is === 'expected' || state.is === 'unknown') continue;
-    if (state.is === 'failed') failed += 1;
-    else laid += 1;
+    outcomes.push(state.is === 'failed' ? 0 : 1);
   }
-  return laid + failed < ENOUGH ? COMMON.success : twentieth(laid / (laid + failed));
+  return outcomes;
 }
 
 function winterLoss({ answer }: Evaluated): number {
-  const records = answer.evaluation.traits.find(({ trait }) => trait === 'winter-survival')?.records ?? [];
-  if (records.length < ENOUGH) return COMMON.winterLoss;
-  return twentieth(1 - mean(records.map(({ value }) => value)));
+  const winters = wintersOf(answer);
+  return winters.length < ENOUGH ? COMMON.winterLoss : twentieth(1 - mean(winters));
+}
+
+/** Winters that count: 1 come through, 0 lost. */
+function wintersOf({ evaluation }: Evaluated['answer']): readonly number[] {
+  const winters = evaluation.traits.find(({ trait }) => trait === 'winter-survival');
+  return winters?.records.map(({ value }) => value) ?? [];
 }
 
 const mean = (values: readonly number[]) =>

@@ -6,7 +6,7 @@ import {
 } from '../../graph/merit/index-errors.ts';
 import { type Contribution, type TraitWeights, weightedIndex } from '../../graph/merit/index-of-traits.ts';
 import type { ColonyId, KeeperId, QueenId, YardId } from '../../src/journal/ids.ts';
-import { colonyOfQueen, yardOn, yardsOf } from '../../src/registry/queries.ts';
+import { colonyOfQueen, queenTitle, yardOn, yardsOf } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 
@@ -15,8 +15,8 @@ import type { Evaluated } from '../../src/store/evaluation.ts';
  * index divided by its own spread in the starting stock: 0 is a queen of that stock, 1 one spread better.
  */
 
-/** Whether a queen can be told apart from the first on these records. */
-export type Standing = 'first' | 'close' | 'probably-behind' | 'behind';
+/** Whether a queen can be told apart from the first on these records; `unranked`: compared with too few, or not at all. */
+export type Standing = 'first' | 'close' | 'probably-behind' | 'behind' | 'unranked';
 
 export interface Candidate {
   readonly id: QueenId;
@@ -41,7 +41,7 @@ export interface Candidate {
 }
 
 export interface Ranking {
-  /** Best first; ties by id. */
+  /** Best first, ties by id; the unranked after them, by name. */
   readonly rows: readonly Candidate[];
   /** By place among the candidates of the evaluation. */
   readonly merits: Float64Array;
@@ -68,14 +68,17 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
   const errors = indexErrors(traits, weights, relationship);
   const best = Math.min(MOST_BEST, Math.max(1, Math.floor(merits.length / 2)));
   const among = chancesAmongBest(merits, errors, best);
+  const compared = comparedQueens(evaluated, weights);
+  const isRanked = (place: number) => compared.has(evaluated.answer.candidates[place] ?? '');
   const order = [...merits.keys()].sort((a, b) => (merits[b] ?? 0) - (merits[a] ?? 0) || a - b);
-  const first = order[0] ?? 0;
+  const first = order.find(isRanked) ?? order[0] ?? 0;
   const yards = yardsOf(evaluated.registry, keeper);
   const rows = order.flatMap((place): Candidate[] => {
     const value = values[place];
     const who = whoIs(evaluated, place, yards);
     if (!value || !who) return [];
     const firstAbove = place === first ? 0.5 : chanceAbove(merits, errors, first, place);
+    const told = place === first ? 'first' : standingOf(firstAbove);
     return [
       {
         ...who,
@@ -85,15 +88,33 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
         reliability: value.reliability,
         contributions: value.contributions,
         firstAbove,
-        standing: place === first ? 'first' : standingOf(firstAbove),
+        standing: isRanked(place) ? told : 'unranked',
         amongBest: among[place] ?? 0,
       },
     ];
   });
-  return { rows, merits, errors, best, weights, weighed };
+  return { rows: unrankedLast(rows), merits, errors, best, weights, weighed };
 }
 
-export function standingOf(firstAbove: number): Standing {
+/** Queens with a record, in a trait that counts, in a comparison group that is not small. */
+function comparedQueens({ answer }: Evaluated, weights: TraitWeights): ReadonlySet<string> {
+  const compared = new Set<string>();
+  for (const { trait, groups, records } of answer.evaluation.traits) {
+    if (!weights[trait]) continue;
+    const small = new Set(groups.filter((group) => group.small).map(({ group }) => group));
+    for (const { queen, group } of records) if (!small.has(group)) compared.add(queen);
+  }
+  return compared;
+}
+
+function unrankedLast(rows: readonly Candidate[]): readonly Candidate[] {
+  const name = ({ queen }: Candidate) => queenTitle(queen);
+  const unranked = rows.filter(({ standing }) => standing === 'unranked');
+  unranked.sort((a, b) => name(a).localeCompare(name(b), 'en') || (a.id < b.id ? -1 : 1));
+  return [...rows.filter(({ standing }) => standing !== 'unranked'), ...unranked];
+}
+
+export function standingOf(firstAbove: number): Exclude<Standing, 'first' | 'unranked'> {
   if (firstAbove >= TOLD_APART.surely) return 'behind';
   return firstAbove >= TOLD_APART.probably ? 'probably-behind' : 'close';
 }

@@ -70,8 +70,8 @@ function signed(value: number, digits: number): string {
 
 /** "+0.6 of a spread better", "hardly different": how she stands before the weight. */
 export function standingWords({ standardised }: Pick<Contribution, 'standardised'>): string {
-  const rounded = Math.round(10 * Math.abs(standardised)) / 10;
-  if (rounded === 0) return 'as the starting stock';
+  const rounded = Math.abs(standardised).toFixed(1);
+  if (rounded === '0.0') return 'as the starting stock';
   return `${rounded} of a spread ${standardised > 0 ? 'better' : 'worse'}`;
 }
 
@@ -109,7 +109,7 @@ export function variancesWords({ variancesFrom, source }: TraitEvaluation, trait
       : trait.variances.status === 'assumed'
         ? 'Assumed'
         : 'From memory';
-  return `${status} ${FROM[variancesFrom]}. ${source}.`;
+  return `${status} ${FROM[variancesFrom]}. ${source.replaceAll('+-', '±')}.`;
 }
 
 /** Weight of a trait in merit, 0 to 1: the weights' squares sum to 1. */

@@ -4,6 +4,7 @@ import type { ColonyVariances } from '../../graph/merit/solve/colony-model.ts';
 import { defaultVariances, phenotypicVariance } from '../../graph/merit/traits/default-variances.ts';
 import type { Trait } from '../../graph/merit/traits/trait.ts';
 import type { OwnVariances } from '../../src/store/settings.ts';
+import { count } from '../parts/words.ts';
 
 /** Variances from the keeper's own records beside the published ones. */
 
@@ -48,6 +49,26 @@ export function varianceRows(
       own: error === undefined ? own : `${own} ± ${figure(error)}`,
     };
   });
+}
+
+type Refused = Extract<VarianceEstimate, { is: 'refused' }>;
+
+/** What it would take, said once for all the traits with too few records; undefined where there is none. */
+export function neededWords(estimates: readonly VarianceEstimate[]): string | undefined {
+  const few = estimates.find((each) => each.is === 'refused' && each.tooFew !== undefined);
+  if (few?.is !== 'refused' || !few.tooFew) return undefined;
+  const { leastRecords, leastQueens } = few.tooFew;
+  return (
+    `Too few records to tell: of at least ${leastQueens} queens, ${leastRecords} records more than there are ` +
+    'comparison groups are needed. The published or assumed variances stay.'
+  );
+}
+
+/** "73 records of 41 queens in 11 groups"; any other reason in its own sentence. */
+export function refusedWords({ sentence, tooFew }: Refused): string {
+  if (!tooFew) return sentence;
+  const { records, queens, groups } = tooFew;
+  return `${count(records, 'record')} of ${count(queens, 'queen')} in ${count(groups, 'group')}`;
 }
 
 /** What is kept when the keeper says to use them. */

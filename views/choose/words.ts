@@ -57,7 +57,7 @@ export function whyWords(contributions: readonly Contribution[]): string {
 
 /** How much of her merit is known, 0 to 1, in words. */
 export function reliabilityWords(reliability: number): string {
-  if (reliability < 0.02) return 'nothing known';
+  if (reliability < 0.02) return 'next to nothing known';
   if (reliability < 0.1) return 'hardly known';
   if (reliability < 0.25) return 'little known';
   if (reliability < 0.5) return 'partly known';
@@ -69,11 +69,12 @@ export function chanceWords(chance: number): string {
   if (chance < 0.05) return 'less than 1 in 20';
   if (chance > 0.95) return 'more than 19 in 20';
   const tenths = Math.min(9, Math.max(1, Math.round(10 * chance)));
-  return `${tenths} in 10`;
+  return `${tenths}\u00a0in\u00a010`;
 }
 
 /** Heading of each group of the list. */
 export const STANDING_WORDS: Readonly<Record<Exclude<Standing, 'first'>, string>> = {
+  unranked: 'Not ranked: no record of theirs stands in a comparison group of five queens or more',
   close: 'Too close to tell apart on these records',
   'probably-behind': 'Probably behind the first, not surely',
   behind: 'Behind the first',
@@ -86,8 +87,12 @@ export function rankingLead({ rows, weighed }: Ranking, nameOf: (row: Candidate)
   if (!weighed) return 'Every trait is left out, so nothing ranks the queens. Give at least one a weight.';
   const close = others.filter(({ standing }) => standing === 'close');
   if (others.length === 0) return `${nameOf(first)} is the only laying queen alive.`;
-  if (close.length === 0)
-    return `${nameOf(first)} stands first, and the records set her apart from all others.`;
+  if (first.standing === 'unranked')
+    return 'Every comparison group has fewer than five queens: what sets them apart is mostly luck, so nobody is ranked.';
+  if (close.length === 0) {
+    const ranked = others.some(({ standing }) => standing !== 'unranked');
+    return `${nameOf(first)} stands first, ${ranked ? 'and the records set her apart from all others ranked.' : 'the only one who can be ranked.'}`;
+  }
   const named = close.slice(0, MOST_NAMED).map(nameOf);
   const rest = close.length - named.length;
   const who = list([...named, ...(rest > 0 ? [`${smallNumber(rest)} more`] : [])]);
@@ -101,11 +106,11 @@ export function smallNumber(value: number): string {
   return SMALL[value] ?? String(value);
 }
 
-/** "+0.6", "−1.2", "0": spreads of merit, to one decimal. */
+/** "+0.6", "−1.0", "0": spreads of merit, to one decimal. */
 export function spreads(value: number): string {
-  const rounded = Math.round(10 * value) / 10;
-  if (rounded === 0) return '0';
-  return rounded > 0 ? `+${rounded}` : `−${-rounded}`;
+  const tenths = Math.abs(value).toFixed(1);
+  if (tenths === '0.0') return '0';
+  return `${value > 0 ? '+' : '−'}${tenths}`;
 }
 
 /** A share in whole percents: "6 %", "under 1 %", "0 %". */

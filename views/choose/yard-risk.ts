@@ -18,9 +18,12 @@ export interface YardRisk {
 
 export type Closeness = 'hardly' | 'somewhat' | 'closely';
 
-/** Brood inbreeding from which a match is called somewhat close, and close: that of cousins by one drone line, 1/16. */
+/**
+ * Brood inbreeding from which a match is called somewhat close, and close. 1/16 is that of the children of cousins
+ * where both sexes are diploid, a mark that breeders of any animal know; where to draw the line is assumed.
+ */
 const SOMEWHAT = 1 / 32;
-const CLOSELY = 1 / 16;
+export const CLOSELY = 1 / 16;
 
 export function closenessOf(broodInbreeding: number): Closeness {
   if (broodInbreeding >= CLOSELY) return 'closely';

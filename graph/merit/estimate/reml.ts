@@ -66,7 +66,17 @@ export type VarianceEstimate =
       readonly converged: boolean;
       readonly estimated: 'all' | 'ratio';
     }
-  | { readonly is: 'refused'; readonly sentence: string };
+  | { readonly is: 'refused'; readonly sentence: string; readonly tooFew?: TooFew };
+
+/** What is there, and the least that is needed. */
+export interface TooFew {
+  readonly records: number;
+  readonly queens: number;
+  readonly groups: number;
+  /** Records beyond one for each group. */
+  readonly leastRecords: number;
+  readonly leastQueens: number;
+}
 
 /** Gain in log-likelihood from which the edges are looked at. */
 const NEARLY_THERE = 0.01;
@@ -88,8 +98,8 @@ export function estimateVariances(
   if (problem) return { is: 'refused', sentence: problem.sentence };
   const queens = recordedQueens(pedigree, records.queen);
   const estimated = kindOf(settings.estimate, records.queen.length, queens);
-  const sentence = settings.checkNumbers ? tooFew(records, queens, estimated) : undefined;
-  if (sentence) return { is: 'refused', sentence };
+  const refused = settings.checkNumbers ? refusal(records, queens, estimated) : undefined;
+  if (refused) return refused;
   return search(estimationData(pedigree, records), start, estimated, settings);
 }
 
@@ -99,17 +109,26 @@ function kindOf(wanted: EstimateOptions['estimate'], records: number, queens: nu
   return records >= all.records && queens >= all.queens ? 'all' : 'ratio';
 }
 
-function tooFew({ queen, groups }: ColonyRecords, queens: number, kind: 'all' | 'ratio'): string | undefined {
+function refusal(
+  { queen, groups }: ColonyRecords,
+  queens: number,
+  kind: 'all' | 'ratio',
+): Extract<VarianceEstimate, { is: 'refused' }> | undefined {
   const { records: leastRecords, queens: leastQueens } = ESTIMATE_LIMITS[kind];
   if (queens > MOST_QUEENS) {
-    return `${queens} queens have records; estimating variances is made for up to ${MOST_QUEENS}. The published ones stay.`;
+    const sentence = `${queens} queens have records; estimating variances is made for up to ${MOST_QUEENS}. The published ones stay.`;
+    return { is: 'refused', sentence };
   }
   const compared = queen.length - groups;
   if (compared >= leastRecords && queens >= leastQueens) return undefined;
-  return (
+  const sentence =
     `${queen.length} records of ${queens} queens in ${groups} comparison groups are too few to estimate variances ` +
-    `from: at least ${leastRecords} beyond the groups, of ${leastQueens} queens, are needed. The published ones stay.`
-  );
+    `from: at least ${leastRecords} beyond the groups, of ${leastQueens} queens, are needed. The published ones stay.`;
+  return {
+    is: 'refused',
+    sentence,
+    tooFew: { records: queen.length, queens, groups, leastRecords, leastQueens },
+  };
 }
 
 function search(
