@@ -1,6 +1,6 @@
 import type { Making } from '../../graph/calendar/making.ts';
 import type { Observation } from '../../graph/calendar/observation.ts';
-import { dayNumber, firstDay, isExactDay, lastDay, type RoughDay } from '../journal/day.ts';
+import { dayNumber, firstDay, isExactDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
 import type { SplitPart } from '../journal/entries/increase.ts';
 import type { Entry, EntryOf } from '../journal/entry.ts';
 import type { QueenId } from '../journal/ids.ts';
@@ -26,14 +26,15 @@ interface Regime {
   oldUntil?: number;
 }
 
-/** The calendar's facts for a colony, or nothing where no queen was ever made or given there. O(entries of the colony). */
-export function calendarFacts(registry: Registry, colony: Colony): CalendarFacts | undefined {
+/** The calendar's facts for a colony by a day, or nothing where no queen was ever made or given there. O(entries of the colony). */
+export function calendarFacts(registry: Registry, colony: Colony, on: PlainDay): CalendarFacts | undefined {
   let regime: Regime = { makings: [], observations: [], queens: [], settled: true };
   for (const entry of colony.entries) {
-    if (!isExactDay(entry.day)) continue;
+    if (!isExactDay(entry.day) || entry.day > on) continue;
     const made = makingOf(registry, colony, entry);
     if (made) {
-      if (regime.settled) regime = { makings: [], observations: [], queens: [], settled: false };
+      if (regime.settled || made.afresh)
+        regime = { makings: [], observations: [], queens: [], settled: false };
       regime.makings.push(made.making);
       if (made.queen) regime.queens.push(made.queen);
       if (made.oldUntil !== undefined) regime.oldUntil = made.oldUntil;
@@ -51,6 +52,8 @@ interface Made {
   readonly making: Making;
   readonly queen?: QueenId;
   readonly oldUntil?: number;
+  /** Whatever was on its way before is settled by it. */
+  readonly afresh?: boolean;
 }
 
 /** A sight of the old queen is no riddle while she is known to be there still. */
@@ -104,6 +107,8 @@ function makingOf(registry: Registry, colony: Colony, entry: Entry): Made | unde
     case 'queen-entered':
       if (entry.laying !== false) return undefined;
       return { making: { kind: 'virgin-given', day, ...eggs }, queen: entry.queen };
+    case 'colonies-joined':
+      return entry.into === colony.id ? joinedQueen(colony, entry) : undefined;
     case 'queen-lost':
       return headedUntil(colony, entry)
         ? { making: { kind: 'made-queenless', day, left: 'both' } }
@@ -111,6 +116,15 @@ function makingOf(registry: Registry, colony: Colony, entry: Entry): Made | unde
     default:
       return undefined;
   }
+}
+
+/** A laying queen who came with the bees of another colony: she is let in without a cage and ends all waiting here. */
+function joinedQueen(colony: Colony, { day, queenKept }: EntryOf<'colonies-joined'>): Made | undefined {
+  if (queenKept === 'of-the-receiving') return undefined;
+  const came = colony.tenures.find(({ from, layingFrom }) => from === day && layingFrom !== undefined);
+  if (!came) return undefined;
+  const making: Making = { kind: 'mated-queen-given', day: number(day), caged: false };
+  return { making, queen: came.queen, afresh: true };
 }
 
 /** What a part of a split means for the calendar; nothing where the old queen lays on or nothing is awaited. */

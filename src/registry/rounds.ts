@@ -108,15 +108,11 @@ const SETTLING_DAYS = 30;
 
 /** The running queen calendar of a colony; nothing once all workers are hers, or where no queen was made here. */
 export function colonyCalendar(registry: Registry, colony: Colony, on: PlainDay): ColonyCalendar | undefined {
-  const facts = calendarFacts(registry, colony);
+  const facts = calendarFacts(registry, colony, on);
   const [first] = facts?.makings ?? [];
-  if (!facts || !first || first.day > dayNumber(on)) return undefined;
-  const makings = facts.makings.filter(({ day }) => day <= dayNumber(on));
-  const calendar = inferQueenCalendar({
-    making: makings,
-    observations: facts.observations,
-    on: dayNumber(on),
-  });
+  if (!facts || !first) return undefined;
+  const { makings, observations } = facts;
+  const calendar = inferQueenCalendar({ making: makings, observations, on: dayNumber(on) });
   const over = calendar.windows.allHers;
   if (over && over.latest < dayNumber(on) && calendar.evidence.hersSince !== undefined) return undefined;
   const tenure = tenureOn(colony, on);

@@ -33,13 +33,12 @@ export function yearState(
   };
 }
 
-/** The last day on which it was opened: looked into, divided, or begun; a split does away with the signs seen before it. */
+const OPENS: readonly EntryKind[] = ['inspection', 'split', 'colonies-joined', 'colony-started'];
+
+/** The last entry that tells of it opened: looked into, divided, joined or begun; a split does away with the signs seen before it. */
 function lastOpened(colony: Colony, on: PlainDay): Entry | undefined {
   return colony.entries.findLast(
-    ({ kind, day }) =>
-      (kind === 'inspection' || kind === 'split' || kind === 'colony-started') &&
-      isExactDay(day) &&
-      firstDay(day) <= on,
+    ({ kind, day }) => OPENS.includes(kind) && isExactDay(day) && firstDay(day) <= on,
   );
 }
 

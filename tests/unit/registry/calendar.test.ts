@@ -71,4 +71,21 @@ describe('the calendar of a colony', () => {
       'brood-given',
     ]);
   });
+
+  it('forgets what was awaited once a part with a laying queen is joined to it, and looks whether she lays on', () => {
+    const story = new Story();
+    story.begin('Mill', '2025-05-01', { One: 'Alder' });
+    story.threeWaySplit('2026-05-10', 'Mill', 'One', 'Nucleus', 'Three', 'Alder');
+    story.write({
+      kind: 'colonies-joined',
+      day: rough('2026-06-25'),
+      colony: story.colony('Nucleus'),
+      into: story.colony('One'),
+      queenKept: 'of-the-joined',
+    });
+    const calendar = calendarOn(story, 'One', '2026-06-26');
+    expect(calendar?.makings.map(({ kind }) => kind)).toEqual(['mated-queen-given']);
+    expect(calendar?.state.code).toBe('introduced');
+    expect(calendarOn(story, 'One', '2026-06-24')?.state.code).toBe('eggs-due');
+  });
 });

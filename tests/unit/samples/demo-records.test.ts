@@ -125,7 +125,7 @@ describe('the records of the demo yard', () => {
       const then = project(demoJournal(), { until: lastDay(day) });
       for (const entry of confirmed.filter((each) => each.day === day)) {
         const colony = then.colonies.get(entry.colony);
-        const facts = colony && calendarFacts(then, colony);
+        const facts = colony && calendarFacts(then, colony, lastDay(day));
         if (!facts) continue;
         const [first, ...rest] = facts.makings;
         const { contradictions } = inferQueenCalendar({
@@ -140,7 +140,7 @@ describe('the records of the demo yard', () => {
 
   it('leave a virgin due in S32, one on her flights in S6 and an overdue queen in H11', () => {
     const state = (label: string) => {
-      const facts = calendarFacts(registry, demoColony(label));
+      const facts = calendarFacts(registry, demoColony(label), DEMO_DAY);
       const { makings, observations } = facts ?? { makings: [], observations: [] };
       return inferQueenCalendar({ making: makings, observations, on: dayNumber(DEMO_DAY) }).state.code;
     };
