@@ -205,12 +205,15 @@ function treatmentsByColony(registry: Registry): ReadonlyMap<ColonyId, readonly 
   return byColony;
 }
 
-/** The treatment that matters for a count: one that acts, else the one that stopped last before it. */
+/**
+ * The treatment that matters for a count: one that acts, else the one that stopped last before it. A count on the day a
+ * treatment begins was made before it: that is what one counts for on that day.
+ */
 export function treatmentOn(treatments: readonly TreatmentSpan[], on: RoughDay): TreatmentState | undefined {
   const day = lastDay(on);
   let latest: TreatmentState | undefined;
   for (const { from, to, entry } of treatments) {
-    if (firstDay(from) > day) continue;
+    if (firstDay(from) >= day) continue;
     const end = to ? lastDay(to) : addDays(lastDay(from), LONGEST_TREATMENT_DAYS);
     if (end >= firstDay(on)) return { acting: true, active: entry.active };
     const daysSinceEnd = dayNumber(day) - dayNumber(end);

@@ -82,7 +82,7 @@ describe('an inspection at the hive', () => {
       await page.getByRole('link', { name: 'Record', exact: true }).click();
       await radio(page, 'Virgin').click();
       await page.getByRole('button', { name: /^Save, next: / }).click();
-      await page.getByRole('status').getByText('Inspection of S9 written').waitFor();
+      await page.getByRole('status').getByText('Written: Inspection of S9').waitFor();
       expect(page.url()).toContain('/record/');
       await page.getByRole('button', { name: 'Undo' }).click();
       await page.getByRole('button', { name: 'Bring back' }).waitFor();

@@ -11,6 +11,7 @@ import { Problems } from './Problems.tsx';
 import { SCREENS } from './screens.tsx';
 import { StoreContext } from './store-context.ts';
 import { UndoStrip } from './UndoStrip.tsx';
+import { useDock } from './use-dock.ts';
 import { useTheme } from './use-theme.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
@@ -28,6 +29,7 @@ export function App({ store }: { readonly store: Store }) {
 function Shell({ store }: { readonly store: Store }) {
   const [path] = useLocation();
   const main = useFocusOnNewScreen(path);
+  const dock = useDock();
   useTheme(store.settings.value.theme);
   useUndoKeys(store);
   const { yards, queens } = store.registry.value;
@@ -41,8 +43,10 @@ function Shell({ store }: { readonly store: Store }) {
       <button type="button" class={styles.skip} onClick={() => main.current?.focus()}>
         To the content
       </button>
-      <UndoStrip />
-      {!first && <Navigation path={path} />}
+      <div class={styles.dock} ref={dock}>
+        <UndoStrip />
+        {!first && <Navigation path={path} />}
+      </div>
       <div class={styles.page}>
         {!first && <DayLine />}
         <Problems />

@@ -1,5 +1,8 @@
+import type { ColonyId } from '../../src/journal/ids.ts';
+import { isLiving } from '../../src/registry/queries.ts';
 import styles from './Navigation.module.css';
 import { routes } from './routes.ts';
+import { useStore } from './store-context.ts';
 
 const PLACES = [
   { label: 'Rounds', href: routes.rounds(), holds: ['/rounds', '/'] },
@@ -26,8 +29,10 @@ const PLACES = [
 
 /** The five places and recording: a bar under the thumb on a phone, a rail at the side of a desk. */
 export function Navigation({ path }: { readonly path: string }) {
-  const colony = /^\/(?:colony|split)\/([^/]+)/.exec(path)?.[1];
-  const recording = path.startsWith('/record') || path.startsWith('/entry') || path.startsWith('/split');
+  const { registry, on } = useStore();
+  const colony = registry.value.colonies.get(/^\/colony\/([^/]+)/.exec(path)?.[1] as ColonyId);
+  const here = colony && isLiving(colony, on.value);
+  const recording = /^\/(record|entry|split|carry)/.test(path);
   return (
     <nav class={styles.nav} aria-label="Places">
       <a class={styles.name} href={routes.yards()}>
@@ -44,7 +49,7 @@ export function Navigation({ path }: { readonly path: string }) {
         ))}
       </ul>
       {!recording && (
-        <a class={styles.record} href={colony ? routes.record(colony) : routes.recordWhere()}>
+        <a class={styles.record} href={here ? routes.record(colony.id) : routes.recordWhere()}>
           Record
         </a>
       )}

@@ -18,8 +18,8 @@ export function UndoStrip() {
       {happened && (
         <div class={styles.strip}>
           <p>
+            {undone ? 'Taken back: ' : 'Written: '}
             {happened.action.title}
-            {undone ? ' taken back' : ' written'}
           </p>
           <button type="button" onClick={() => (undone ? store.redo() : store.undo())}>
             {undone ? 'Bring back' : 'Undo'}

@@ -12,6 +12,8 @@ import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { SavingNotices } from '../parts/SavingNotices.tsx';
 import { useSaving } from '../parts/use-saving.ts';
+import { KeptNotice } from '../record/KeptNotice.tsx';
+import { useKept } from '../record/use-kept.ts';
 import { HandBar } from '../split/HandBar.tsx';
 import { Palette } from '../split/Palette.tsx';
 import { FRAME_KINDS, type FrameKind, type Hand } from '../split/plan.ts';
@@ -46,19 +48,23 @@ interface CarryBenchProps {
 function CarryBench({ from, laid }: CarryBenchProps) {
   const store = useStore();
   const registry = store.registry.value;
-  const [load, setLoad] = useState<Load>(() => {
+  const [start] = useState((): Load => {
     const empty: Load = { from: from.id, day: store.on.peek(), to: [] };
     return laid ? deliver(empty, laid.into.id, laid.frame, 1, store.newId) : empty;
   });
+  const kept = useKept(`carry ${from.id} ${laid ? `${laid.frame} ${laid.into.id}` : ''}`, start);
+  const { value: load, set: setLoad } = kept;
   const [hand, setHand] = useState<Hand | undefined>();
-  const saving = useSaving();
+  const saving = useSaving(load);
   const alive = [...registry.colonies.values()].filter((colony) => isAlive(colony, load.day)).sort(byLabel);
   const inHand = hand?.holds === 'frame' ? hand.kind : undefined;
   const label = labelOn(from, load.day);
 
   const save = async () => {
     const saved = await saving.save(loadDrafts(load, registry), `Frames carried from ${label}`);
-    if (saved) go(routes.colony(laid?.into.id ?? from.id));
+    if (!saved) return;
+    kept.forget();
+    go(routes.colony(laid?.into.id ?? from.id));
   };
   return (
     <article class={styles.page}>
@@ -67,6 +73,7 @@ function CarryBench({ from, laid }: CarryBenchProps) {
         above={{ label, href: routes.colony(from.id) }}
         lead="Take a frame, set it down in another box. Cells and eggs stay those of the queen who laid them."
       />
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
       <DayInput
         label="Day"
         value={load.day}
@@ -104,9 +111,12 @@ function CarryBench({ from, laid }: CarryBenchProps) {
         Frames of brood carry disease with them. Take none from a colony you are not sure of; brood that looks
         ill is a matter for the bee inspector.
       </p>
-      <Button look="main" size="hive" wide disabled={load.to.length === 0 || saving.busy} onPress={save}>
-        Write it down
-      </Button>
+      <div class={styles.finish}>
+        {load.to.length === 0 && <p>Nothing is in another box yet.</p>}
+        <Button look="main" size="hive" wide disabled={load.to.length === 0 || saving.busy} onPress={save}>
+          Write it down
+        </Button>
+      </div>
       <HandBar hand={hand} onPutBack={() => setHand(undefined)} />
     </article>
   );

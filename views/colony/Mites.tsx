@@ -1,17 +1,12 @@
-import { firstDay } from '../../src/journal/day.ts';
-import type { EntryOf } from '../../src/journal/entry.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
-import { lowestThreshold } from '../mites/counts.ts';
+import { countsOf } from '../mites/counts.ts';
+import { asideWords } from '../mites/words.ts';
 import { dayInYear } from '../parts/days.ts';
-import { miteFigure } from '../parts/entries/mite-words.ts';
 import { IntervalBar } from '../parts/IntervalBar.tsx';
-import { treatmentWords } from '../parts/treatment-words.ts';
 import { MITE_METHODS } from '../parts/words.ts';
 import styles from './Mites.module.css';
-
-type Count = EntryOf<'mite-count'>;
 
 /** Counts shown; older ones stand in the history. */
 const SHOWN = 5;
@@ -21,28 +16,20 @@ export function Mites({ colony }: { readonly colony: Colony }) {
   const store = useStore();
   const registry = useRegistry();
   const on = store.on.value;
-  const counts = colony.entries
-    .filter((entry): entry is Count => entry.kind === 'mite-count' && firstDay(entry.day) <= on)
-    .slice(-SHOWN)
-    .reverse();
-  if (counts.length === 0) return null;
   const { miteThresholds } = store.settings.value;
-  const figures = counts.map((entry) => ({
-    entry,
-    figure: miteFigure(entry.sample),
-    threshold: lowestThreshold(miteThresholds, entry),
-  }));
+  const counts = countsOf(registry, colony, on, miteThresholds).slice(-SHOWN).reverse();
+  if (counts.length === 0) return null;
   const max = (unit: string) =>
     Math.max(
       1,
-      ...figures
+      ...counts
         .filter(({ figure }) => figure.unit === unit)
-        .flatMap(({ figure, threshold }) => [figure.high, (threshold?.value ?? 0) * 1.25]),
+        .flatMap(({ figure, thresholds }) => [figure.high, (thresholds[0]?.value ?? 0) * 1.25]),
     );
   return (
     <section class={styles.mites} aria-labelledby="mites">
       <h2 id="mites">Mites</h2>
-      {figures.map(({ entry, figure, threshold }) => (
+      {counts.map(({ entry, figure, thresholds: [threshold], setAside }) => (
         <div key={entry.id}>
           <IntervalBar
             label={`${dayInYear(entry.day, on)}, ${MITE_METHODS[entry.sample.method].toLowerCase()}`}
@@ -55,7 +42,7 @@ export function Mites({ colony }: { readonly colony: Colony }) {
               threshold && { value: threshold.value, label: `Your threshold (${threshold.jurisdiction})` }
             }
           />
-          <p class={styles.note}>{treatmentWords(entry.day, registry, colony)}</p>
+          {setAside && <p class={styles.note}>{asideWords(setAside, on)}</p>}
         </div>
       ))}
       <p class={styles.note}>

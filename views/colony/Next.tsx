@@ -33,7 +33,7 @@ export function Next({ colony }: { readonly colony: Colony }) {
         <>
           <p class={styles.state}>{stateText(calendar.state)}</p>
           <CalendarBands calendar={calendar} />
-          <p>{calendarText(calendar)}</p>
+          {calendarText(calendar) !== stateText(calendar.state) && <p>{calendarText(calendar)}</p>}
           {calendar.contradictions.map((each) => (
             <p key={`${each.code} ${each.day}`} class={styles.contradiction}>
               {contradictionText(each)}

@@ -1,5 +1,7 @@
 import { dayNumber, firstDay } from '../../src/journal/day.ts';
+import type { EntryKind } from '../../src/journal/entry.ts';
 import { headOn, isLiving, tenureOn, wintersHeaded } from '../../src/registry/queries.ts';
+import type { Queen, Tenure } from '../../src/registry/state.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
 import { dayInYear, dayText, relativeDay } from '../parts/days.ts';
@@ -47,7 +49,7 @@ function HeadSentence({ colony, registry, on }: HeadProps) {
     const winters = wintersHeaded(head, on);
     return (
       <>
-        Headed by <QueenName queen={head} /> since {dayInYear(tenure.from, on)}
+        Headed by <QueenName queen={head} />, {sinceWords(head, tenure)} {dayInYear(tenure.from, on)}
         {winters > 0 ? `, through ${count(winters, 'winter')}.` : '.'}
       </>
     );
@@ -72,3 +74,15 @@ function HeadSentence({ colony, registry, on }: HeadProps) {
     </>
   );
 }
+
+/** What the day is that a tenure begins on: of the deed, or only of the day on which she was found or written down. */
+function sinceWords(head: Queen, tenure: Tenure): string {
+  const began = head.entries.find(({ kind, day }) => day === tenure.from && kind in FIRST_KNOWN);
+  return (began && FIRST_KNOWN[began.kind]) ?? 'since';
+}
+
+const FIRST_KNOWN: Partial<Record<EntryKind, string>> = {
+  'queen-entered': 'on record since',
+  'queen-confirmed': 'found laying on',
+  'queen-found': 'found on',
+};

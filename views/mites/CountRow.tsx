@@ -80,7 +80,7 @@ function Says({ last, effect, growth }: CountRowProps['surveyed']) {
   return (
     <div class={styles.says}>
       {beside && <p>{beside}</p>}
-      {last.setAside && <p class={styles.quiet}>{asideWords(last, on)}</p>}
+      {last.setAside && <p class={styles.quiet}>{asideWords(last.setAside, on)}</p>}
       {effect && <p class={styles.quiet}>{effectWords(effect, on)}</p>}
       {growth && isLatest && (
         <p class={styles.quiet}>

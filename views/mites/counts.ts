@@ -2,7 +2,15 @@ import { type MiteGrowth, miteGrowth } from '../../graph/merit/counts/growth.ts'
 import type { TreatmentState } from '../../graph/merit/observations.ts';
 import { spoiltByTreatment, WEARING_OFF_DAYS } from '../../graph/merit/traits/after-treatment.ts';
 import { miteGrowth as growthTrait } from '../../graph/merit/traits/mite-growth.ts';
-import { addDays, daysBetween, firstDay, isExactDay, lastDay, type PlainDay } from '../../src/journal/day.ts';
+import {
+  addDays,
+  daysBetween,
+  firstDay,
+  isExactDay,
+  lastDay,
+  type PlainDay,
+  type RoughDay,
+} from '../../src/journal/day.ts';
 import type { EntryOf } from '../../src/journal/entry.ts';
 import type { Colony, Registry, TreatmentSpan } from '../../src/registry/state.ts';
 import type { Settings } from '../../src/store/settings.ts';
@@ -41,7 +49,7 @@ export function countsOf(
   return colony.entries
     .filter((entry): entry is Count => entry.kind === 'mite-count' && firstDay(entry.day) <= on)
     .map((entry) => {
-      const setAside = setAsideBy(spans, entry);
+      const setAside = setAsideBy(spans, entry.day);
       return {
         entry,
         figure: miteFigure(entry.sample),
@@ -70,9 +78,10 @@ export function lowestThreshold(
   return thresholdsFor(thresholds, count)[0];
 }
 
-function setAsideBy(spans: readonly TreatmentSpan[], entry: Count): SetAside | undefined {
-  const behind = behindCount(spans, entry.day);
-  if (!behind || !spoiltByTreatment({ ...NO_COUNT, treatment: behind.state })) return undefined;
+/** The treatment that spoils a count on a day; nothing when none is near. */
+export function setAsideBy(spans: readonly TreatmentSpan[], day: RoughDay): SetAside | undefined {
+  const behind = behindCount(spans, day);
+  if (!behind || !spoiltByTreatment({ treatment: behind.state })) return undefined;
   const { to } = behind.span;
   return {
     treatment: behind.span,
@@ -80,18 +89,6 @@ function setAsideBy(spans: readonly TreatmentSpan[], entry: Count): SetAside | u
     ...(to ? { until: addDays(lastDay(to), WEARING_OFF_DAYS) } : {}),
   };
 }
-
-/** The rule looks at the treatment alone. */
-const NO_COUNT = {
-  kind: 'mite-count',
-  id: '',
-  day: 0,
-  dayExact: true,
-  colony: '',
-  season: 0,
-  workers: { known: false, because: 'nobody-known' },
-  sample: { method: 'wash', mites: 0, bees: 1 },
-} as const;
 
 /** On which side of a threshold a count lies, as far as its interval can tell. */
 export type Side = 'above' | 'below' | 'found-above' | 'found-below';
@@ -137,7 +134,7 @@ function daysOf(earlier: Count, later: Count): number {
 
 function treatedBetween(treatments: readonly TreatmentSpan[], earlier: Count, later: Count): boolean {
   return treatments.some(
-    ({ from }) => lastDay(from) >= firstDay(earlier.day) && firstDay(from) <= firstDay(later.day),
+    ({ from }) => lastDay(from) >= firstDay(earlier.day) && firstDay(from) < firstDay(later.day),
   );
 }
 

@@ -9,9 +9,15 @@ import {
 } from '../../src/journal/day.ts';
 import { LONGEST_TREATMENT_DAYS, treatmentOn } from '../../src/registry/observations.ts';
 import type { Colony, Registry, TreatmentSpan } from '../../src/registry/state.ts';
-import { treatmentsOf } from '../parts/treatment-words.ts';
 
 /** Treatments as the mite pages read them: which one stands behind a count, which are in, when honey may be taken. */
+
+/** The treatments of a colony, in order of beginning. */
+export function treatmentsOf(registry: Registry, colony: Colony): readonly TreatmentSpan[] {
+  return [...registry.treatments.values()]
+    .filter((span) => span.colonies.includes(colony.id))
+    .sort((a, b) => (firstDay(a.from) < firstDay(b.from) ? -1 : 1));
+}
 
 /** Treatments of a colony against mites, in order of beginning. */
 export function againstMites(registry: Registry, colony: Colony): readonly TreatmentSpan[] {

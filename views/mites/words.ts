@@ -2,7 +2,15 @@ import { dayNumber, type PlainDay } from '../../src/journal/day.ts';
 import { dayInYear, shortDay } from '../parts/days.ts';
 import type { MiteFigure } from '../parts/entries/mite-words.ts';
 import { count, list, number, sentence } from '../parts/words.ts';
-import { type Count, type CountSaid, type Side, sideOf, type Threshold, type TwoCounts } from './counts.ts';
+import {
+  type Count,
+  type CountSaid,
+  type SetAside,
+  type Side,
+  sideOf,
+  type Threshold,
+  type TwoCounts,
+} from './counts.ts';
 
 /** What counts say, in sentences. A count is never a verdict: each says how far it can tell. */
 
@@ -52,9 +60,7 @@ export function besideWords({
 const isText = (text: string | undefined): text is string => text !== undefined;
 
 /** Why a count is set aside for breeding, and until when: it shows what a treatment did, and nothing of the bees. */
-export function asideWords({ setAside }: CountSaid, on: PlainDay): string {
-  if (!setAside) return '';
-  const { state, until } = setAside;
+export function asideWords({ state, until }: SetAside, on: PlainDay): string {
   const when = state.acting
     ? `Counted under ${state.active}`
     : `Counted ${count(state.daysSinceEnd, 'day')} after ${state.active} ended`;

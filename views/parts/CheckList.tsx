@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import styles from './CheckList.module.css';
+import { FieldProblem } from './FieldProblem.tsx';
 import type { Option } from './SelectField.tsx';
 
 export interface CheckListProps<T extends string> {
@@ -38,7 +39,7 @@ export function CheckList<T extends string>({
         ))}
       </div>
       {hint && <p class={styles.hint}>{hint}</p>}
-      {problem && <p class={styles.problem}>{problem}</p>}
+      {problem && <FieldProblem>{problem}</FieldProblem>}
     </fieldset>
   );
 }

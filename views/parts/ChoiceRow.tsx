@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import styles from './ChoiceRow.module.css';
+import { FieldProblem } from './FieldProblem.tsx';
 import type { Option } from './SelectField.tsx';
 
 export interface ChoiceRowProps<T extends string> {
@@ -49,7 +50,7 @@ export function ChoiceRow<T extends string>({
       </div>
       <div id={`${name}-about`} class={styles.about}>
         {props.hint && <p>{props.hint}</p>}
-        {props.problem && <p class={styles.problem}>{props.problem}</p>}
+        {props.problem && <FieldProblem>{props.problem}</FieldProblem>}
       </div>
     </fieldset>
   );

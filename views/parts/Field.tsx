@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
 import styles from './Field.module.css';
+import { FieldProblem } from './FieldProblem.tsx';
 
 export interface FieldProps {
   readonly label: string;
@@ -22,7 +23,7 @@ export function Field({ label, hint, problem, children }: FieldProps) {
       {children({ id, describedBy: `${id}-about` })}
       <div id={`${id}-about`} class={styles.about}>
         {hint && <p>{hint}</p>}
-        {problem && <p class={styles.problem}>{problem}</p>}
+        {problem && <FieldProblem>{problem}</FieldProblem>}
       </div>
     </div>
   );

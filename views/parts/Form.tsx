@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
 import { Button } from './Button.tsx';
 import styles from './Form.module.css';
 import { FormActions } from './FormActions.tsx';
@@ -18,12 +19,14 @@ export interface FormProps {
 
 /** Fields under one another, what stands against saving, and the button that saves. */
 export function Form({ saving, onSubmit, submit, children, beside, nameField }: FormProps) {
+  const form = useRef<HTMLFormElement>(null);
   const onForm = (event: Event) => {
     event.preventDefault();
     onSubmit();
+    requestAnimationFrame(() => showFirstProblem(form.current));
   };
   return (
-    <form class={styles.form} onSubmit={onForm} noValidate>
+    <form ref={form} class={styles.form} onSubmit={onForm} noValidate>
       {children}
       <SavingNotices saving={saving} nameField={nameField} />
       <FormActions>
@@ -34,4 +37,9 @@ export function Form({ saving, onSubmit, submit, children, beside, nameField }: 
       </FormActions>
     </form>
   );
+}
+
+/** What is wrong may stand above the part of a long form that is in sight. */
+function showFirstProblem(form: HTMLElement | null): void {
+  form?.querySelector('[role="alert"]')?.scrollIntoView({ block: 'center' });
 }

@@ -4,7 +4,7 @@ import { HiveMark } from './HiveMark.tsx';
 
 const ROWS: readonly { readonly head: HeadState; readonly words: string }[] = [
   { head: 'proven', words: 'proven through a winter' },
-  { head: 'laying', words: 'laying, not yet wintered' },
+  { head: 'laying', words: 'laying, no winter on record' },
   { head: 'expected', words: 'expected: cells or a virgin' },
   { head: 'nobody-known', words: 'nobody known' },
 ];

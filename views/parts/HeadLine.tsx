@@ -1,5 +1,6 @@
-import type { PlainDay } from '../../src/journal/day.ts';
+import { dayOfNumber, type PlainDay } from '../../src/journal/day.ts';
 import { headOn, wintersHeaded } from '../../src/registry/queries.ts';
+import { colonyCalendar } from '../../src/registry/rounds.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
 import { windowText } from './days.ts';
 import { QueenName } from './QueenName.tsx';
@@ -21,23 +22,26 @@ export interface HeadProps {
   readonly on: PlainDay;
 }
 
-/** How she stands, in a few words: "proven, 2 winters", "laying", "virgin expected between 13 and 20 May". */
+/** How she stands, in a few words: "proven, 2 winters", "virgin emerges between 13 and 20 May". */
 export function headWords({ colony, registry, on }: HeadProps): string {
   const head = headOn(registry, colony, on);
   if (head) {
     const winters = wintersHeaded(head, on);
-    return winters > 0 ? `proven, ${count(winters, 'winter')}` : 'laying, not yet wintered';
+    return winters > 0 ? `proven, ${count(winters, 'winter')}` : 'laying, no winter on record';
   }
   const coming = expectedQueens(colony, registry);
   if (coming.length === 0) return 'no queen known, none expected';
-  return expectedWords(coming, on);
+  return expectedWords(registry, colony, on);
 }
 
-function expectedWords(coming: readonly Queen[], on: PlainDay): string {
-  const born = coming.find((queen) => queen.born)?.born;
-  if (!born) return 'cells, eggs or a virgin';
-  if (born.last < on) return 'virgin emerged, eggs not seen yet';
-  return `emerges ${windowText(born, on)}`;
+/** When the virgin is due, by the same calendar as the page of the colony. */
+function expectedWords(registry: Registry, colony: Colony, on: PlainDay): string {
+  const emerged = colonyCalendar(registry, colony, on)?.calendar.windows.emerged;
+  if (!emerged) return 'cells, eggs or a virgin';
+  const window = { first: dayOfNumber(emerged.earliest), last: dayOfNumber(emerged.latest) };
+  return window.last < on
+    ? 'virgin due to be out, eggs not seen yet'
+    : `virgin emerges ${windowText(window, on)}`;
 }
 
 export function expectedQueens(colony: Colony, registry: Registry): readonly Queen[] {

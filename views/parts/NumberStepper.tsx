@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks';
+import { FieldProblem } from './FieldProblem.tsx';
 import styles from './NumberStepper.module.css';
 import { useTypedNumber } from './use-typed-number.ts';
 
@@ -12,6 +13,8 @@ export interface NumberStepperProps {
   readonly unit?: string;
   /** The value of the last visit. Shown as such; a tap takes it over, the steps count from it. */
   readonly last?: number | undefined;
+  /** A value in common use, offered the same way where there is none of a last visit. */
+  readonly usual?: number;
   readonly size?: 'normal' | 'hive';
   readonly problem?: string | undefined;
 }
@@ -27,9 +30,10 @@ export function NumberStepper({
 }: NumberStepperProps) {
   const id = useId();
   const clamp = (number: number) => Math.min(max, Math.max(min, Math.round(number / step) * step));
+  const offered = props.last ?? props.usual;
   const move = (by: number) => {
     if (value !== undefined) onChange(clamp(value + by));
-    else onChange(clamp(props.last === undefined ? (by < 0 ? min : Math.max(min, step)) : props.last + by));
+    else onChange(clamp(offered === undefined ? (by < 0 ? min : Math.max(min, step)) : offered + by));
   };
   const typed = useTypedNumber(value, onChange);
   return (
@@ -61,14 +65,14 @@ export function NumberStepper({
             clear
           </button>
         ) : (
-          props.last !== undefined && (
-            <button type="button" class={styles.aside} onClick={() => onChange(props.last)}>
-              as last: {props.last}
+          offered !== undefined && (
+            <button type="button" class={styles.aside} onClick={() => onChange(offered)}>
+              {props.last === undefined ? 'usual' : 'as last'}: {offered}
             </button>
           )
         )}
       </div>
-      {props.problem && <p class={styles.problem}>{props.problem}</p>}
+      {props.problem && <FieldProblem>{props.problem}</FieldProblem>}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { QueenId } from '../../src/journal/ids.ts';
 import { colonyOfQueen, labelOn, queenTitle } from '../../src/registry/queries.ts';
 import type { Queen, Registry } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
+import { comingText } from '../queen/queen-words.ts';
 import { type Option, SelectField, type SelectFieldProps } from './SelectField.tsx';
 
 export type QueenSelectProps = Omit<SelectFieldProps<QueenId>, 'options'> & {
@@ -40,5 +41,10 @@ function nameAndPlace(queen: Queen, registry: Registry, on: PlainDay): string {
       ? 'place not known'
       : 'no longer alive here';
   const year = queen.name && queen.born ? ` (${queen.born.first.slice(0, 4)})` : '';
-  return `${queenTitle(queen)}${year}, ${place}`;
+  const coming = comingText(queen, registry, on);
+  return `${queenTitle(queen)}${year}, ${place}${coming ? `: ${lower(coming)}` : ''}`;
+}
+
+function lower(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
 }

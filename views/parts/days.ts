@@ -39,6 +39,11 @@ export function dayText(day: RoughDay | PlainDay): string {
   return `${Number(date)} ${monthName(Number(month))} ${year}`;
 }
 
+/** A sentence in which days stand as in the file, with each as a keeper writes it. */
+export function withDays(text: string): string {
+  return text.replace(/\b\d{4}-\d{2}(-\d{2})?\b/g, (day) => dayText(day as RoughDay));
+}
+
 /** "14 May", with the year only where it is not that of `on`. */
 export function dayInYear(day: RoughDay | PlainDay, on: PlainDay): string {
   const text = dayText(day);

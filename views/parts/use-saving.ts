@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Draft } from '../../src/journal/entry.ts';
 import type { Problem } from '../../src/journal/problems.ts';
 import type { Contradiction } from '../../src/registry/state.ts';
@@ -18,12 +18,21 @@ export interface Saving {
   readonly save: (drafts: readonly Draft[], title: string) => Promise<boolean>;
 }
 
-export function useSaving(): Saving {
+/**
+ * Saving for one form. `about` stands for what would be saved: once it changes, what stood against it before, and the
+ * reasons given for that, no longer hold.
+ */
+export function useSaving(about?: unknown): Saving {
   const store = useStore();
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const [contradictions, setContradictions] = useState<readonly Contradiction[]>([]);
   const [reasons, setReasons] = useState<ReadonlyMap<string, string>>(new Map());
   const [busy, setBusy] = useState(false);
+  useEffect(() => {
+    setProblems([]);
+    setContradictions([]);
+    setReasons(new Map());
+  }, [about]);
 
   const save = async (drafts: readonly Draft[], title: string) => {
     const reasoned = drafts.map((draft) => withReasons(draft, reasons));

@@ -94,7 +94,7 @@ export const COMPASS: Readonly<Record<Compass, string>> = {
 const FRAME_WORDS: Readonly<Record<keyof FrameCounts, string>> = {
   eggs: 'with eggs',
   openBrood: 'of open brood',
-  emergingBrood: 'of emerging brood',
+  emergingBrood: 'of capped brood',
   cells: 'with queen cells',
   stores: 'of stores',
   drawnComb: 'of drawn comb',

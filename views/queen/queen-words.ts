@@ -1,4 +1,4 @@
-import { daysBetween, type PlainDay } from '../../src/journal/day.ts';
+import { daysBetween, firstDay, lastDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
 import { damCertainty } from '../../src/registry/queries.ts';
 import type { Making, Queen, Registry } from '../../src/registry/state.ts';
 import { dayInYear, dayText, windowText } from '../parts/days.ts';
@@ -10,13 +10,16 @@ import { QUEEN_LOSSES } from '../parts/words.ts';
 const TOLD_BY_DAY = 45;
 
 /**
- * "emerged between 18 and 24 May 2023", "emerged in 2023"; of one who is only awaited "due to emerge between ...".
+ * "emerged between 18 and 24 May 2023", "emerged in May 2023", "emerged in 2023"; of one who is only awaited "due to emerge between ...".
  * Undefined when nothing is known.
  */
 export function bornText({ born, state }: Pick<Queen, 'born' | 'state'>, on: PlainDay): string | undefined {
   if (!born) return undefined;
   const verb =
     state.is === 'expected' ? 'due to emerge' : state.is === 'failed' ? 'was due to emerge' : 'emerged';
+  const month = born.first.slice(0, 7);
+  if (born.first === firstDay(month as RoughDay) && born.last === lastDay(month as RoughDay))
+    return `${verb} in ${dayText(month as RoughDay)}`;
   if (daysBetween(born.first, born.last) <= TOLD_BY_DAY) return `${verb} ${windowText(born, on)}`;
   const sameYear = born.first.slice(0, 4) === born.last.slice(0, 4);
   if (sameYear) return `${verb} in ${born.first.slice(0, 4)}`;

@@ -25,7 +25,7 @@ export interface RecordFrameProps {
 /** A form at the hive: its fields, what stands against saving, and the two ways to save under the thumb. */
 export function RecordFrame({ colony, kind, title, drafts, missing, onSaved, children }: RecordFrameProps) {
   const store = useStore();
-  const saving = useSaving();
+  const saving = useSaving(JSON.stringify(drafts));
   const notices = useRef<HTMLDivElement>(null);
   const next = nextColony(store.registry.value, colony, store.on.value);
   const save = async (then: string) => {

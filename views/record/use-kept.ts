@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { type Dispatch, type StateUpdater, useEffect, useState } from 'preact/hooks';
 import { useStore } from '../app/store-context.ts';
 
 /** A form left open longer than this is not taken up again. */
@@ -11,7 +11,7 @@ interface Kept<T> {
 
 export interface KeptState<T> {
   readonly value: T;
-  readonly set: (value: T) => void;
+  readonly set: Dispatch<StateUpdater<T>>;
   /** When the form was left; absent when it begins fresh. */
   readonly leftAt?: Date;
   /** Empties the form and forgets what was kept. */
@@ -20,13 +20,13 @@ export interface KeptState<T> {
 
 /**
  * What a keeper has tapped so far, kept on the device until it is saved, so that an interruption loses nothing. It is
- * no record: nothing reads it but the same form.
+ * no record: nothing reads it but the same form. `begun` is what the form begins with instead, laid out elsewhere.
  */
-export function useKept<T>(name: string, empty: T): KeptState<T> {
+export function useKept<T>(name: string, empty: T, begun?: T): KeptState<T> {
   const { records } = useStore();
   const key = `damline form ${records.value} ${name}`;
-  const [kept] = useState(() => read<T>(key));
-  const [value, setValue] = useState(kept?.value ?? empty);
+  const [kept] = useState(() => (begun === undefined ? read<T>(key) : undefined));
+  const [value, setValue] = useState(kept?.value ?? begun ?? empty);
   const [restored, setRestored] = useState(kept !== undefined);
   useEffect(() => {
     if (value !== empty) write(key, { at: Date.now(), value });

@@ -10,6 +10,8 @@ import { DayInput } from '../parts/DayInput.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { SavingNotices } from '../parts/SavingNotices.tsx';
 import { useSaving } from '../parts/use-saving.ts';
+import { KeptNotice } from '../record/KeptNotice.tsx';
+import { useKept } from '../record/use-kept.ts';
 import { missingInPlan, splitDrafts } from './drafts.ts';
 import { HandBar } from './HandBar.tsx';
 import { Palette } from './Palette.tsx';
@@ -37,11 +39,11 @@ export interface SplitBenchProps {
 export function SplitBench({ source, planned }: SplitBenchProps) {
   const store = useStore();
   const registry = store.registry.value;
-  const [plan, setPlan] = useState<SplitPlan>(
-    () => planned ?? startPlan(registry, source, store.on.peek(), store.newId),
-  );
+  const [start] = useState(() => startPlan(registry, source, store.on.peek(), store.newId));
+  const kept = useKept(`split ${source.id}`, start, planned);
+  const { value: plan, set: setPlan } = kept;
   const [hand, setHand] = useState<Hand | undefined>();
-  const saving = useSaving();
+  const saving = useSaving(plan);
   useEscape(() => setHand(undefined));
 
   const label = labelOn(source, plan.day);
@@ -52,7 +54,9 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
   };
   const save = async () => {
     const saved = await saving.save(splitDrafts(plan, registry), `Split of ${label}`);
-    if (saved) go(routes.colony(source.id));
+    if (!saved) return;
+    kept.forget();
+    go(routes.colony(source.id));
   };
   const boxOf = (part: PlanPart) => (
     <PartBox
@@ -79,6 +83,7 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
         }
         lead={leadWords(planned !== undefined, tenureOn(source, plan.day) !== undefined)}
       />
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
       <DayInput
         label="Day of the split"
         value={plan.day}

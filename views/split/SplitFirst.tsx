@@ -75,7 +75,7 @@ function Candidate({ candidate }: { readonly candidate: SplitCandidate }) {
         {signs && <p class={styles.signs}>Swarm signs on {shortDay(signs, on)}</p>}
         <p class={styles.why}>
           {[
-            winters > 0 ? `proven, ${count(winters, 'winter')}` : 'not yet wintered',
+            winters > 0 ? `proven, ${count(winters, 'winter')}` : 'no winter on record',
             place && `place ${place.place} of ${place.of} by your weights`,
             small && 'small for two parts',
           ]

@@ -1,7 +1,7 @@
 /**
  * When a mite count says something of the bees and not of a treatment.
  *
- * A count while a treatment acts, or before its effect has worn off, shows that the treatment worked. It is no evidence
+ * A count while a treatment acts, or before its effect has worn off, shows what the treatment did. It is no evidence
  * of resistance and is set aside. The wait of 42 days (two cycles of worker brood) is a project assumption: no
  * published number was found. Labels, not this file, say how long a treatment stays in.
  */
@@ -12,12 +12,14 @@ import type { Reason } from './trait.ts';
 export const WEARING_OFF_DAYS = 42;
 
 /** Why this count cannot speak for the bees; `undefined` when it can. */
-export function spoiltByTreatment({ treatment }: MiteCountObservation): Reason | undefined {
+export function spoiltByTreatment({
+  treatment,
+}: Pick<MiteCountObservation, 'treatment'>): Reason | undefined {
   if (!treatment) return undefined;
   if (treatment.acting) {
     return {
       setAside: 'treatment-acting',
-      sentence: `Counted while ${treatment.active} was acting: it shows that the treatment worked, not what the bees do.`,
+      sentence: `Counted while ${treatment.active} was acting: it shows what the treatment did, not what the bees do.`,
     };
   }
   if (treatment.daysSinceEnd >= WEARING_OFF_DAYS) return undefined;

@@ -43,6 +43,20 @@ describe('a mite count', () => {
     ]);
   });
 
+  it('made on the day a treatment begins was made before it', () => {
+    const story = yard();
+    wash(story, '2025-08-01', 9);
+    story.write({
+      kind: 'treatment',
+      day: rough('2025-08-01'),
+      colonies: [story.colony('One')],
+      active: 'formic acid',
+    });
+    wash(story, '2025-08-02', 9);
+    const acting = observed(story).map((each) => each.kind === 'mite-count' && each.treatment?.acting);
+    expect(acting).toEqual([undefined, true]);
+  });
+
   it('is taken to be under treatment while nobody wrote down its end', () => {
     const story = yard();
     story.write({

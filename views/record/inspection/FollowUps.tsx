@@ -5,6 +5,7 @@ import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { expectedQueens } from '../../parts/HeadLine.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { WhichQueen } from '../queen/WhichQueen.tsx';
 import styles from './FollowUps.module.css';
 import type { LookProps } from './InspectionForm.tsx';
 import type { Look } from './seen.ts';
@@ -26,11 +27,10 @@ export function FollowUps({ colony, look, head, onLook }: FollowUpsProps) {
   return (
     <div class={styles.all}>
       {eggsOfExpected && (
-        <ChoiceRow
+        <WhichQueen
           label="Eggs here: who lays?"
-          size="hive"
           hint="A queen expected here is then recorded as laying. Leave it open if these may be another's eggs."
-          options={coming.map((queen) => ({ value: queen.id, label: queenTitle(queen) }))}
+          queens={coming}
           value={look.lays}
           onChange={(lays) => onLook({ lays })}
         />

@@ -67,6 +67,7 @@ export function MiteForm({ colony }: RecordFormProps) {
           min={1}
           max={2000}
           last={lastBees(colony)}
+          usual={USUAL_BEES}
           value={look.bees}
           onChange={(bees) => set({ bees })}
         />
@@ -106,12 +107,15 @@ export function MiteForm({ colony }: RecordFormProps) {
   );
 }
 
+/** Half a cup of bees, about 300, is the usual sample (common practice, from memory). */
+const USUAL_BEES = 300;
+
 /** The size of the last sample, offered and not taken by itself. */
-function lastBees(colony: RecordFormProps['colony']): number {
+function lastBees(colony: RecordFormProps['colony']): number | undefined {
   const last = colony.entries.findLast(
     (entry) => entry.kind === 'mite-count' && entry.sample.method !== 'natural-drop',
   );
-  return last?.kind === 'mite-count' && last.sample.method !== 'natural-drop' ? last.sample.bees : 300;
+  return last?.kind === 'mite-count' && last.sample.method !== 'natural-drop' ? last.sample.bees : undefined;
 }
 
 function Caution({ method }: { readonly method: Method }) {

@@ -2,10 +2,11 @@ import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
-import { lowestThreshold } from '../../mites/counts.ts';
+import { lowestThreshold, setAsideBy } from '../../mites/counts.ts';
+import { againstMites } from '../../mites/treatments.ts';
+import { asideWords } from '../../mites/words.ts';
 import { figureWords, miteFigure } from '../../parts/entries/mite-words.ts';
 import { IntervalBar } from '../../parts/IntervalBar.tsx';
-import { treatmentWords } from '../../parts/treatment-words.ts';
 import styles from './MiteResult.module.css';
 
 export interface MiteResultProps {
@@ -16,10 +17,10 @@ export interface MiteResultProps {
 
 /** What the count says before it is saved: the figure with its limits, beside the keeper's threshold. */
 export function MiteResult({ colony, day, sample }: MiteResultProps) {
-  const { settings, registry } = useStore();
+  const { settings, registry, on } = useStore();
   const figure = miteFigure(sample);
   const threshold = lowestThreshold(settings.value.miteThresholds, { day, sample });
-  const spoilt = treatmentWords(day, registry.value, colony);
+  const setAside = setAsideBy(againstMites(registry.value, colony), day);
   return (
     <div class={styles.result}>
       <p class={styles.figure}>{figureWords(figure)}</p>
@@ -34,7 +35,7 @@ export function MiteResult({ colony, day, sample }: MiteResultProps) {
           threshold && { value: threshold.value, label: `Your threshold (${threshold.jurisdiction})` }
         }
       />
-      {spoilt && <p>{spoilt}</p>}
+      {setAside && <p>{asideWords(setAside, on.value)}</p>}
     </div>
   );
 }

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import type { QueenId } from '../../../src/journal/ids.ts';
-import { queenTitle } from '../../../src/registry/queries.ts';
+import { colonyOfQueen } from '../../../src/registry/queries.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
@@ -25,11 +25,12 @@ export function Introduced({ colony, queens }: QueenEventProps) {
   const [how, setHow] = useState<How>();
   const [day, setDay] = useState(on.value as string as RoughDay);
   const her = queen && registry.value.queens.get(queen);
+  const leaves = her && colonyOfQueen(registry.value, her, on.value);
   return (
     <RecordFrame
       colony={colony}
       kind="queen"
-      title={`${her ? queenTitle(her) : 'Queen'} put into ${colony.label}`}
+      title={`${her?.name ?? 'Queen'} put into ${colony.label}`}
       drafts={queen && [{ kind: 'queen-moved', day, queen, to: colony.id, ...(how ? { how } : {}) }]}
       missing="Choose the queen."
     >
@@ -41,6 +42,7 @@ export function Introduced({ colony, queens }: QueenEventProps) {
         without={queens.map(({ id }) => id)}
         hint="Every queen alive on record, with the box she is in."
       />
+      {leaves && <p>By the records she heads {leaves.label}, which is then without a queen.</p>}
       <ChoiceRow label="How" size="hive" options={HOW} value={how} onChange={setHow} />
       <DayInput label="Day" value={day} onChange={setDay} />
     </RecordFrame>

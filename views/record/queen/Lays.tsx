@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
-import { queenTitle } from '../../../src/registry/queries.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
@@ -29,11 +28,18 @@ export function Lays({ colony, queens }: QueenEventProps) {
     <RecordFrame
       colony={colony}
       kind="queen"
-      title={`${her ? queenTitle(her) : 'Queen'} lays in ${colony.label}`}
+      title={`${her?.name ?? 'Queen'} lays in ${colony.label}`}
       drafts={queen && seen && [{ kind: 'queen-confirmed', day, queen, colony: colony.id, seen }]}
       missing={queen ? 'Tap what was seen.' : 'Choose the queen.'}
     >
-      <WhichQueen queens={coming} value={queen} onChange={setQueen} />
+      {coming.length > 1 && (
+        <WhichQueen
+          queens={coming}
+          value={queen}
+          onChange={setQueen}
+          hint="Where you cannot tell, choose Another queen found above: her dam then stays open."
+        />
+      )}
       <ChoiceRow
         label="What was seen"
         size="hive"

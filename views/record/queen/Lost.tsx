@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { QueenLossCause } from '../../../src/journal/entries/queen.ts';
-import { queenTitle } from '../../../src/registry/queries.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
@@ -44,11 +43,11 @@ export function Lost({ colony, queens }: QueenEventProps) {
     <RecordFrame
       colony={colony}
       kind="queen"
-      title={`${her ? queenTitle(her) : 'Queen'}: ${cause ? QUEEN_LOSSES[cause] : 'lost'}`}
+      title={`${her?.name ?? 'Queen'} of ${colony.label}: ${cause ? QUEEN_LOSSES[cause] : 'lost'}`}
       drafts={queen && cause && [{ kind: 'queen-lost', day, queen, cause, ...receiver }]}
       missing={queen ? 'Choose what became of her.' : 'Choose the queen.'}
     >
-      <WhichQueen queens={queens} value={queen} onChange={setQueen} />
+      {queens.length > 1 && <WhichQueen queens={queens} value={queen} onChange={setQueen} />}
       <ChoiceRow
         label="What became of her"
         size="hive"

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { MarkColour } from '../../../src/journal/entries/queen.ts';
-import { queenTitle } from '../../../src/registry/queries.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
@@ -30,11 +29,11 @@ export function Marked({ colony, queens }: QueenEventProps) {
     <RecordFrame
       colony={colony}
       kind="queen"
-      title={`${her ? queenTitle(her) : 'Queen'} marked`}
+      title={`${her?.name ?? 'Queen'} of ${colony.label} marked`}
       drafts={queen && colour && [{ kind: 'queen-marked', day, queen, colour, ...mark, ...wing }]}
       missing={queen ? 'Choose the colour.' : 'Choose the queen.'}
     >
-      <WhichQueen queens={queens} value={queen} onChange={setQueen} />
+      {queens.length > 1 && <WhichQueen queens={queens} value={queen} onChange={setQueen} />}
       <MarkFields
         colour={colour}
         number={number}

@@ -23,7 +23,7 @@ export function Named({ colony, queens }: QueenEventProps) {
       drafts={queen && name.trim() ? [{ kind: 'queen-named', day, queen, name: name.trim() }] : undefined}
       missing={queen ? 'Write her name.' : 'Choose the queen.'}
     >
-      <WhichQueen queens={queens} value={queen} onChange={setQueen} />
+      {queens.length > 1 && <WhichQueen queens={queens} value={queen} onChange={setQueen} />}
       <TextField
         label="Her name"
         value={name}

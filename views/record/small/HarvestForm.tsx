@@ -2,11 +2,11 @@ import { useState } from 'preact/hooks';
 import { addDays, dayNumber, lastDay, type PlainDay, type RoughDay } from '../../../src/journal/day.ts';
 import type { Colony, Registry } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
+import { treatmentsOf } from '../../mites/treatments.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { dayInYear } from '../../parts/days.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
-import { treatmentsOf } from '../../parts/treatment-words.ts';
 import type { RecordFormProps } from '../index.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
 

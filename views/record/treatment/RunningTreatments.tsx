@@ -1,10 +1,10 @@
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { Colony, TreatmentSpan } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
+import { treatmentsOf } from '../../mites/treatments.ts';
 import { Button } from '../../parts/Button.tsx';
 import { dayInYear } from '../../parts/days.ts';
 import { SavingNotices } from '../../parts/SavingNotices.tsx';
-import { treatmentsOf } from '../../parts/treatment-words.ts';
 import { useSaving } from '../../parts/use-saving.ts';
 import { count, sentence } from '../../parts/words.ts';
 import styles from './RunningTreatments.module.css';

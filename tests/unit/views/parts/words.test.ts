@@ -6,6 +6,7 @@ import {
   shortDay,
   weekday,
   windowText,
+  withDays,
 } from '../../../../views/parts/days.ts';
 import { inspectionWords } from '../../../../views/parts/entries/inspection-words.ts';
 import { miteWords } from '../../../../views/parts/entries/mite-words.ts';
@@ -20,6 +21,11 @@ describe('days in words', () => {
       'May 2026',
       '2026',
     ]);
+  });
+
+  it('stand in a sentence of the registry as a keeper writes them', () => {
+    expect(withDays('emerged 2026-05-14, there by 2026-04')).toBe('emerged 14 May 2026, there by April 2026');
+    expect(withDays('8 of 2026')).toBe('8 of 2026');
   });
 
   it('leave the year out where it is that of the day shown', () => {

@@ -7,7 +7,13 @@ import { countsSentence, daughterCounts, daughtersOf } from '../../../../views/q
 import { damLineDoubt, damLineWords, familyLives } from '../../../../views/queen/family-lives.ts';
 import { meritFigures, ordinal, sureWords } from '../../../../views/queen/merit-figures.ts';
 import { parentageFor, surenessOf } from '../../../../views/queen/parentage-choice.ts';
-import { bornText, damHeading, endText, unknownShare } from '../../../../views/queen/queen-words.ts';
+import {
+  bornText,
+  comingText,
+  damHeading,
+  endText,
+  unknownShare,
+} from '../../../../views/queen/queen-words.ts';
 import { axisDays, tenureRows } from '../../../../views/queen/tenure-rows.ts';
 import { reasons } from '../../../../views/queen/worth.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
@@ -50,6 +56,27 @@ describe('a queen in words', () => {
     const year = { first: day('2023-01-01'), last: day('2023-12-31') };
     expect(bornText({ born: year, state: { is: 'laying' } }, ON)).toBe('emerged in 2023');
     expect(bornText({ state: { is: 'laying' } }, ON)).toBeUndefined();
+  });
+
+  it('tells queens expected in one box apart by what they come from, and says nothing of one who laid', () => {
+    const awaited = new Story();
+    awaited.begin('Home', '2026-04-01', { H1: 'Alder' });
+    awaited.threeWaySplit('2026-05-10', 'Home', 'H1', 'N1', 'N2', 'Alder');
+    awaited.write({
+      kind: 'cells-given',
+      day: rough('2026-05-17'),
+      from: awaited.colony('H1'),
+      to: awaited.colony('N2'),
+      expected: awaited.queen('from cells'),
+      parentage: awaited.of('Alder'),
+      age: 'capped',
+    });
+    const then = project(awaited.journal());
+    const words = then.colonies
+      .get(awaited.colony('N2'))
+      ?.expected.map((id) => comingText(then.queens.get(id)!, then, ON));
+    expect(words).toEqual(['Raised in a split, 10 May', 'From cells carried over, 17 May']);
+    expect(comingText(then.queens.get(awaited.queen('Alder'))!, then, ON)).toBeUndefined();
   });
 
   it('says what became of one who is no more, and nothing of one who lives', () => {
