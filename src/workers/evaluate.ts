@@ -1,3 +1,4 @@
+import { broodViabilities, droneSource } from '../../graph/alleles/index.ts';
 import { type MatingOutlook, whatIfMating } from '../../graph/choice/index.ts';
 import { compilePedigree } from '../../graph/kinship/compile.ts';
 import { type FounderNumbers, founderNumbers } from '../../graph/kinship/founder-numbers.ts';
@@ -33,7 +34,7 @@ export interface EvaluateHooks {
   readonly shouldStop?: () => boolean;
 }
 
-/** Histories of sex alleles dropped for each mating shown in a list; the page of one mating takes more. */
+/** Histories of sex alleles dropped for the matings shown in a list; the page of one mating takes more. */
 const LISTED_HISTORIES = 400;
 
 /** The whole evaluation, or nothing when it was stopped. */
@@ -59,10 +60,8 @@ export function evaluateWork(work: EvaluationWork, hooks: EvaluateHooks = {}): E
   const indices = evaluation.queens.map((id) => indexOf(pedigree, id));
   const chosen = work.candidates.filter((id) => pedigree.queenIndex.has(id));
   const living = Int32Array.from(chosen, (id) => indexOf(pedigree, id));
-  const yards = work.yards.map(({ yard, at }, index) => {
-    hooks.onProgress?.(0.8 + (0.2 * index) / work.yards.length);
-    return { yard, daughters: chosen.map((id) => listedOutlook(pedigree, work, id, at)) };
-  });
+  hooks.onProgress?.(0.8);
+  const yards = listedOutlooks(pedigree, work, chosen);
   return {
     evaluation,
     diagonal: Float64Array.from(indices, (queen) => pedigree.diagonal[pedigree.queenNode[queen] ?? 0] ?? 1),
@@ -79,15 +78,30 @@ export function evaluateWork(work: EvaluationWork, hooks: EvaluateHooks = {}): E
   };
 }
 
-function listedOutlook(
+/** What a daughter of each candidate would meet at each yard. */
+function listedOutlooks(
   pedigree: Pedigree,
-  work: EvaluationWork,
-  daughterOf: string,
-  at: EvaluationWork['yards'][number]['at'],
-): MatingOutlook {
-  const { effectiveMates, sexAlleles } = work;
-  const mating = { of: { daughterOf }, at, effectiveMates, alleles: allelesOf(work.pedigree, sexAlleles) };
-  return whatIfMating(pedigree, mating, { histories: LISTED_HISTORIES });
+  { pedigree: input, yards, effectiveMates, sexAlleles }: EvaluationWork,
+  candidates: readonly string[],
+): EvaluationAnswer['yards'] {
+  const daughters = candidates.map((id) => ({ daughterOf: id }));
+  const viabilities = broodViabilities(
+    pedigree,
+    {
+      of: daughters,
+      drones: yards.map(({ at }) => droneSource(pedigree, at)),
+      mates: effectiveMates,
+      alleles: allelesOf(input, sexAlleles),
+    },
+    { histories: LISTED_HISTORIES },
+  );
+  return yards.map(({ yard, at }, place) => ({
+    yard,
+    daughters: daughters.map((of, candidate) => {
+      const viability = viabilities[place]?.[candidate];
+      return { ...whatIfMating(pedigree, { of, at, effectiveMates }), ...(viability ? { viability } : {}) };
+    }),
+  }));
 }
 
 /** The same assumed number of sex alleles in every background. */

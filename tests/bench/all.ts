@@ -20,6 +20,11 @@ export const BENCHES: readonly Bench[] = [
     run: async () => (await import('./command-line.ts')).benchCommandLine(),
   },
   {
+    name: 'demo-yard',
+    title: "The demo yard's whole evaluation",
+    run: async () => (await import('./demo-yard.ts')).benchDemoYard(),
+  },
+  {
     name: 'projection',
     title: 'Journal to state',
     run: async () => (await import('./projection.ts')).benchProjection(),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { wholeMates } from '../../../../graph/alleles/gene-drop.ts';
 import {
   backgroundShares,
+  broodViabilities,
   broodViability,
   droneSource,
   mateSpread,
@@ -44,6 +45,29 @@ describe('brood viability', () => {
       alleles: TEN,
     });
     expect(found.standardDeviation).toBeGreaterThan(1.2 * mateSpread(found.loss, 12).standardDeviation);
+  });
+
+  it('of a list is that of each mating by itself, within Monte Carlo error', () => {
+    const of = [{ queen: 'V' }, { daughterOf: 'D' }] as const;
+    const drones = [baseSource, motherSource('D'), motherSource('super')];
+    const rest = { mates: 12, alleles: TEN };
+    const list = broodViabilities(pedigree, { ...rest, of, drones }, { histories: 20_000 });
+    drones.forEach((source, s) => {
+      of.forEach((queen, q) => {
+        const alone = broodViability(
+          pedigree,
+          { ...rest, of: queen, drones: source },
+          { histories: 20_000, seed: 2 },
+        );
+        const listed = list[s]![q]!;
+        expect(Math.abs(listed.mean - alone.mean)).toBeLessThan(
+          4 * Math.hypot(listed.standardError, alone.standardError),
+        );
+        expect(listed.standardDeviation).toBeCloseTo(alone.standardDeviation, 2);
+        expect(listed.noMatch).toBeCloseTo(alone.noMatch, 1);
+        expect(listed.firstOrder).toEqual(alone.firstOrder);
+      });
+    });
   });
 
   it('of a daughter to come is that of a recorded daughter whose sisters are told nothing', () => {
