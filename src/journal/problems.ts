@@ -25,6 +25,7 @@ export type ContradictionCode =
   | 'colony-not-started'
   | 'colony-already-ended'
   | 'colony-started-twice'
+  | 'joined-with-itself'
   | 'queen-unknown'
   | 'queen-entered-twice'
   | 'queen-already-lost'

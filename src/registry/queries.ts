@@ -1,7 +1,9 @@
-import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay, yearOf } from '../journal/day.ts';
-import type { ColonyId, KeeperId, QueenId, YardId } from '../journal/ids.ts';
+import { firstDay, lastDay, type PlainDay, type RoughDay, yearOf } from '../journal/day.ts';
+import type { KeeperId, QueenId, YardId } from '../journal/ids.ts';
 import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
+
+export { whoseEggs } from './brood.ts';
 
 /** True when the colony had begun and not ended on this day. */
 export function isAlive(colony: Colony, on: PlainDay): boolean {
@@ -129,34 +131,6 @@ export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
     if (entry.kind === 'colony-ended' && entry.cause === 'winter') years.delete(yearOf(entry.day));
   }
   return [...years].sort((a, b) => a - b);
-}
-
-/** Who laid the eggs that are so many days old in a colony on a day: each queen who headed it in that window. */
-export function whoseEggs(
-  registry: Registry,
-  colony: ColonyId,
-  on: PlainDay,
-  age: { readonly youngest: number; readonly oldest: number },
-): readonly PossibleDam[] {
-  const record = registry.colonies.get(colony);
-  return record ? layersBetween(record, dayNumber(on) - age.oldest, dayNumber(on) - age.youngest) : [];
-}
-
-/** Who laid in a colony between two days (by number), each as likely as the share of those days in which she did. */
-export function layersBetween(colony: Colony, from: number, to: number): readonly PossibleDam[] {
-  const days = new Map<QueenId, number>();
-  for (const tenure of colony.tenures) {
-    const laid = overlap(tenure, from, to);
-    if (laid > 0) days.set(tenure.queen, (days.get(tenure.queen) ?? 0) + laid);
-  }
-  const sum = [...days.values()].reduce((total, each) => total + each, 0);
-  return [...days].map(([queen, each]) => ({ queen, probability: each / sum }));
-}
-
-function overlap(tenure: Tenure, from: number, to: number): number {
-  const start = dayNumber(firstDay(tenure.layingFrom ?? tenure.from));
-  const end = tenure.to === undefined ? Number.POSITIVE_INFINITY : dayNumber(lastDay(tenure.to));
-  return Math.max(0, Math.min(end, to) - Math.max(start, from) + 1);
 }
 
 /** The most likely dam, if any is named. */

@@ -83,6 +83,8 @@ export interface Tenure {
   readonly ended?: 'moved' | 'split' | QueenLossCause;
   /** True when the end is deduced (a new queen was found) and not seen. */
   readonly endDeduced?: boolean;
+  /** Where her end went unseen: the last day on which she is known to have been there. From then on it is in doubt. */
+  readonly surelyUntil?: PlainDay;
 }
 
 /** Days between which something happened. */

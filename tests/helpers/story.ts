@@ -50,7 +50,12 @@ export class Story {
 
   /** One action of one or more entries; a draft that breaks a schema fails the test at once. */
   write(...drafts: Draft[]): Entry[] {
-    const written = writeEntries(drafts, this.#scribe);
+    return this.writeAs(this.#scribe.keeper, ...drafts);
+  }
+
+  /** The same by another keeper. */
+  writeAs(keeper: KeeperId, ...drafts: Draft[]): Entry[] {
+    const written = writeEntries(drafts, { ...this.#scribe, keeper });
     if (!written.ok) throw new Error(JSON.stringify(written.problems, null, 2));
     this.entries.push(...written.value);
     return written.value;

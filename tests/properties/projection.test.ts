@@ -2,11 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { maternalPath } from '../../graph/lineage/maternal-path.ts';
 import { createRegistryGraph, queenKey, type RegistryGraph } from '../../graph/lineage/registry-graph.ts';
+import { firstDay } from '../../src/journal/day.ts';
+import type { Entry } from '../../src/journal/entry.ts';
 import { registryGraph, syncGraph } from '../../src/registry/graph.ts';
 import { openedPedigreeInput } from '../../src/registry/pedigree.ts';
 import { contradictionsOf, extendProjection, project, startProjection } from '../../src/registry/project.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { randomStory } from '../helpers/random-journal.ts';
+import { day } from '../helpers/story.ts';
 
 function plain(registry: Registry): unknown {
   const { revision: _, ...rest } = registry;
@@ -39,6 +42,35 @@ describe('the projection', () => {
         expect(plain(projection.registry)).toEqual(plain(project(story.journal())));
       }),
       { numRuns: 150 },
+    );
+  });
+
+  it('extended by whole files, which overlap and come in any order, equals one made from nothing', () => {
+    fc.assert(
+      fc.property(randomStory, fc.infiniteStream(fc.nat(7)), (story, chance) => {
+        const files: Entry[][] = [[], [], [], []];
+        for (const entry of story.entries) {
+          const pick = chance.next().value as number;
+          files[pick % 4]?.push(entry);
+          if (pick > 3) files[(pick + 1) % 4]?.push(entry);
+        }
+        let projection = startProjection(new Map());
+        for (const file of files) projection = extendProjection(projection, file);
+        expect(plain(projection.registry)).toEqual(plain(project(story.journal())));
+        expect(extendProjection(projection, story.entries)).toBe(projection);
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  it('of a journal until a day knows nothing of what happened after it', () => {
+    fc.assert(
+      fc.property(randomStory, (story) => {
+        const until = day('2024-12-31');
+        const { entries } = project(story.journal(), { until });
+        for (const entry of entries) expect(firstDay(entry.day) <= until).toBe(true);
+      }),
+      { numRuns: 100 },
     );
   });
 

@@ -1,9 +1,22 @@
 import { firstDay, lastDay } from '../../journal/day.ts';
-import type { Entry } from '../../journal/entry.ts';
+import type { Entry, EntryKind } from '../../journal/entry.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Colony, Queen, QueenState } from '../state.ts';
 import { headOf } from './tenures.ts';
+
+/** What puts a queen or cells into a colony cannot follow its end, not even on the same day. */
+const SEATS_QUEENS: ReadonlySet<EntryKind> = new Set<EntryKind>([
+  'queen-entered',
+  'queen-expected',
+  'queen-found',
+  'queen-confirmed',
+  'queen-moved',
+  'split',
+  'cells-given',
+  'eggs-given',
+  'colonies-joined',
+]);
 
 /** The colony, after saying so when it had not begun or had ended by the day of the entry. */
 export function livingColony(draft: RegistryDraft, entry: Entry, id: ColonyId): Colony | undefined {
@@ -21,7 +34,7 @@ export function livingColony(draft: RegistryDraft, entry: Entry, id: ColonyId): 
     });
     return undefined;
   }
-  if (colony.ended && lastDay(colony.ended.day) < firstDay(entry.day)) {
+  if (colony.ended && (SEATS_QUEENS.has(entry.kind) || lastDay(colony.ended.day) < firstDay(entry.day))) {
     draft.contradict(entry, 'colony-already-ended', {
       colony: id,
       found: `${colony.label} ended on ${colony.ended.day}`,
@@ -44,7 +57,11 @@ export function knownQueen(draft: RegistryDraft, entry: Entry, id: QueenId): Que
       queen: id,
       found: 'a queen of whom there is no record by this day',
       because: 'Nothing in the journal says where this queen came from.',
-      remedies: ['Enter her first.', 'Choose another queen.'],
+      remedies: [
+        'Enter her first.',
+        'If the entry that told of her was taken back, bring it back.',
+        'Choose another queen.',
+      ],
     });
   }
   return queen;

@@ -2,19 +2,13 @@ import { dayNumber, dayOfNumber, firstDay, lastDay, type RoughDay } from '../../
 import type { Entry } from '../../journal/entry.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { Parentage } from '../../journal/shared.ts';
+import { broodFrom, MOST_CARRIES } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Queen, Tenure } from '../state.ts';
 
-/** Whether the queens named as dams can have laid the eggs. */
+export { OLDEST_DAYS } from '../brood.ts';
 
-/** Oldest age (days since the egg was laid) that brood used for raising queens may have. */
-export const OLDEST_DAYS = {
-  eggs: 3,
-  'young-brood': 6,
-  'open-cells': 8,
-  'capped-cells': 16,
-  cells: 16,
-} as const;
+/** Whether the queens named as dams can have laid the eggs. */
 
 /** Days from the egg to the queen, at most. */
 export const EGG_TO_QUEEN_DAYS = 17;
@@ -46,7 +40,8 @@ export function checkEggs(
   for (const { queen: id, probability } of parentage.dams) {
     const dam = draft.queens.get(id);
     if (probability === 0 || !dam) continue;
-    const can = colony === undefined ? mayHaveLaid(dam, laid) : laidThere(draft, id, colony, laid, 3);
+    const can =
+      colony === undefined ? mayHaveLaid(dam, laid) : laidThere(draft, id, colony, laid, MOST_CARRIES);
     if (can) continue;
     const where = colony === undefined ? '' : ` in ${draft.labelOf(colony)}`;
     const since = dayOfNumber(laid.earliest);
@@ -92,10 +87,13 @@ function laidThere(
   if (record.tenures.some((tenure) => tenure.queen === queen && laysIn(tenure, laid))) return true;
   if (record.entries.some((entry) => graftedThere(entry, queen, colony, laid.earliest))) return true;
   if (steps === 0) return false;
-  return record.entries.some((carried) => {
-    if (dayNumber(lastDay(carried.day)) < laid.earliest) return false;
-    const from = carriedFrom(carried, colony);
-    return from !== undefined && from !== colony && laidThere(draft, queen, from, laid, steps - 1);
+  return record.entries.some((entry) => {
+    const carried = dayNumber(lastDay(entry.day));
+    if (carried < laid.earliest) return false;
+    const from = broodFrom(entry, colony);
+    if (from === undefined || from === colony) return false;
+    const before = { earliest: laid.earliest, latest: Math.min(laid.latest, carried) };
+    return laidThere(draft, queen, from, before, steps - 1);
   });
 }
 
@@ -104,14 +102,4 @@ function graftedThere(entry: Entry, queen: QueenId, builder: ColonyId, earliest:
   if (entry.kind !== 'graft' || entry.builder !== builder) return false;
   if (dayNumber(lastDay(entry.day)) < earliest) return false;
   return entry.parentage.dams.some((dam) => dam.queen === queen && dam.probability > 0);
-}
-
-function carriedFrom(entry: Entry, to: ColonyId): ColonyId | undefined {
-  if (entry.kind === 'frames-moved' || entry.kind === 'eggs-given' || entry.kind === 'cells-given') {
-    return entry.to === to ? entry.from : undefined;
-  }
-  if (entry.kind === 'split')
-    return entry.parts.some((part) => part.colony === to) ? entry.source : undefined;
-  if (entry.kind === 'colonies-joined') return entry.into === to ? entry.colony : undefined;
-  return undefined;
 }

@@ -3,7 +3,7 @@ import type { ColonyId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import { livingColony } from './checks.ts';
 import { applyMating, applyParentageStated, applyQueenMarked, applyQueenNamed } from './facts.ts';
-import { applyCellsGiven, applyEggsGiven, applyGraft, applySplit } from './increase.ts';
+import { applyCellsGiven, applyEggsGiven, applyGraft } from './increase.ts';
 import { applyColoniesJoined } from './joining.ts';
 import {
   applyColonyEnded,
@@ -19,6 +19,7 @@ import {
   fileWithHead,
 } from './places.ts';
 import { applyQueenEntered, applyQueenExpected, applyQueenFound } from './queens.ts';
+import { applySplit } from './split.ts';
 import { applyQueenConfirmed, applyQueenLost, applyQueenMoved } from './succession.ts';
 
 type Handlers = { readonly [K in EntryKind]: (draft: RegistryDraft, entry: EntryOf<K>) => void };

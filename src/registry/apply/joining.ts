@@ -1,7 +1,8 @@
 import type { EntryOf } from '../../journal/entry.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
-import { livingColony } from './checks.ts';
+import type { Colony } from '../state.ts';
+import { livingColony, onlyQueen } from './checks.ts';
 import { failOthers } from './succession.ts';
 import { endQueen, expectIn, headsOf, moveHead } from './tenures.ts';
 
@@ -10,7 +11,12 @@ import { endQueen, expectIn, headsOf, moveHead } from './tenures.ts';
 export function applyColoniesJoined(draft: RegistryDraft, entry: EntryOf<'colonies-joined'>): void {
   const given = livingColony(draft, entry, entry.colony);
   const receiving = livingColony(draft, entry, entry.into);
-  if (!given || !receiving || given.id === receiving.id) return;
+  if (!given || !receiving) return;
+  if (given.id === receiving.id) {
+    draft.file(entry, { colonies: [given.id] });
+    joinedWithItself(draft, entry, given);
+    return;
+  }
   const mine = headsOf(draft, receiving.id);
   const theirs = headsOf(draft, given.id);
   draft.file(entry, { colonies: [given.id, receiving.id], queens: [...theirs, ...mine] });
@@ -31,6 +37,15 @@ export function applyColoniesJoined(draft: RegistryDraft, entry: EntryOf<'coloni
     if (kept === 'of-the-joined') expectIn(draft, queen, receiving.id, entry.day);
     else endQueen(draft, queen, { is: 'failed', day: entry.day, cause: 'unknown' });
   }
+}
+
+function joinedWithItself(draft: RegistryDraft, entry: EntryOf<'colonies-joined'>, colony: Colony): void {
+  draft.contradict(entry, 'joined-with-itself', {
+    colony: colony.id,
+    found: `${colony.label} joined with ${colony.label}`,
+    because: 'A colony cannot be joined with itself.',
+    remedies: ['Choose the other of the two colonies.', 'Take the entry back.'],
+  });
 }
 
 /** Whose queen was kept, where the keeper says so or only one of the two had one. */
@@ -57,12 +72,13 @@ function lose(
 /** A laying queen of the joined colony goes over, and settles what was awaited in the other. */
 function takeOver(
   draft: RegistryDraft,
-  { day }: EntryOf<'colonies-joined'>,
+  entry: EntryOf<'colonies-joined'>,
   queens: readonly QueenId[],
   into: ColonyId,
 ): void {
   for (const queen of queens) {
-    moveHead(draft, queen, into, day, 'moved');
-    failOthers(draft, into, queen, day);
+    onlyQueen(draft, entry, into, queen);
+    moveHead(draft, queen, into, entry.day, 'moved');
+    failOthers(draft, into, queen, entry.day);
   }
 }

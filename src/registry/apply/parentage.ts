@@ -48,9 +48,9 @@ function checkParentage(draft: RegistryDraft, entry: Entry, daughter: Queen, par
       remedies: ['Lower one of them, so that together they are 1 at most.'],
     });
   }
-  for (const { queen: id } of parentage.dams) {
+  for (const { queen: id, probability } of parentage.dams) {
     const dam = knownQueen(draft, entry, id);
-    if (!dam) continue;
+    if (!dam || probability === 0) continue;
     checkAges(draft, entry, daughter, dam);
     if (descendsFrom(draft, dam, daughter.id)) {
       draft.contradict(entry, 'dam-is-descendant', {
@@ -131,7 +131,9 @@ function descendsFrom(draft: RegistryDraft, queen: Queen, ancestor: QueenId): bo
     if (id === ancestor) return true;
     if (seen.has(id)) continue;
     seen.add(id);
-    for (const dam of draft.queens.get(id)?.parentage?.dams ?? []) waiting.push(dam.queen);
+    for (const dam of draft.queens.get(id)?.parentage?.dams ?? []) {
+      if (dam.probability > 0) waiting.push(dam.queen);
+    }
   }
   return false;
 }

@@ -1,16 +1,17 @@
-import { dayNumber, firstDay, lastDay } from '../../journal/day.ts';
+import { firstDay, lastDay } from '../../journal/day.ts';
 import type { EntryOf } from '../../journal/entry.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { Parentage } from '../../journal/shared.ts';
+import { OLDEST_DAYS, whoseCells } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
-import { layersBetween } from '../queries.ts';
-import type { Colony } from '../state.ts';
-import { livingColony, onlyQueen } from './checks.ts';
-import { checkEggs, laidBefore, OLDEST_DAYS } from './eggs.ts';
+import type { Colony, Queen } from '../state.ts';
+import { knownQueen, livingColony, onlyQueen } from './checks.ts';
+import { checkEggs, laidBefore } from './eggs.ts';
 import { checkStated, mayBeDam } from './parentage.ts';
-import { addMaking, addQueen, bornBetween, tellMore } from './records.ts';
+import { addMaking, addQueen, bornBetween, isTold, tellMore } from './records.ts';
+import { laysSince, surelyThereUntil } from './sightings.ts';
 import { failOthers } from './succession.ts';
-import { endQueen, expectIn, headOf, headsOf, openTenure } from './tenures.ts';
+import { closeTenure, endQueen, expectIn, headOf, headsOf, openTenure, stopExpecting } from './tenures.ts';
 
 /** Queens who come upon the records: entered, expected of cells, found where another was. */
 
@@ -35,9 +36,8 @@ function enteredFacts(entry: EntryOf<'queen-entered'>) {
 
 export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-entered'>): void {
   const known = draft.queens.get(entry.queen);
-  const away = known?.state.is === 'gone' && known.state.cause === 'given-away';
   if (entry.laying !== false) checkBirthDay(draft, entry);
-  if (known && (entry.colony === undefined || away)) {
+  if (known && (entry.colony === undefined || isHandedOver(known, entry))) {
     tellMore(draft, entry, known, enteredFacts(entry));
     if (entry.colony) seatEntered(draft, entry, entry.colony);
     return;
@@ -48,11 +48,23 @@ export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-en
   if (entry.colony) seatEntered(draft, entry, entry.colony);
 }
 
+/**
+ * True when a queen on record came to another keeper: she was given away, or the keeper who enters her had no hand in
+ * anything before, so that the giving away may follow.
+ */
+function isHandedOver({ state, entries }: Queen, { recordedBy }: EntryOf<'queen-entered'>): boolean {
+  if (state.is === 'gone' && state.cause === 'given-away') return true;
+  if (state.is !== 'laying' && state.is !== 'expected') return false;
+  return entries.every((entry) => entry.recordedBy !== recordedBy || isTold(entry));
+}
+
 /** Puts a queen into the colony that she is entered with. */
 function seatEntered(draft: RegistryDraft, entry: EntryOf<'queen-entered'>, id: ColonyId): void {
   const colony = livingColony(draft, entry, id);
   if (!colony) return;
   onlyQueen(draft, entry, id, entry.queen);
+  closeTenure(draft, entry.queen, { to: entry.day, ended: 'given-away' });
+  stopExpecting(draft, entry.queen);
   if (entry.laying === false) expectIn(draft, entry.queen, id, entry.day);
   else openTenure(draft, { queen: entry.queen, colony: id, from: entry.day, layingFrom: entry.day });
   draft.file(entry, { colonies: [id] });
@@ -69,18 +81,13 @@ function checkBirthDay(draft: RegistryDraft, entry: EntryOf<'queen-entered' | 'q
   });
 }
 
-/** Ages (days since the egg was laid) at which a queen cell can be told from a cup. */
-const CELL_AGES = { youngest: 3, oldest: OLDEST_DAYS.cells } as const;
-
-/** Whose eggs the cells in a colony are: of those who laid there in the days when the eggs were laid. */
+/** Whose eggs the cells in a colony are: of those who laid what hung there in the days when the eggs were laid. */
 function damsOfCells(
   draft: RegistryDraft,
   colony: Colony,
   day: EntryOf<'queen-expected'>['day'],
 ): Parentage | undefined {
-  const from = dayNumber(firstDay(day)) - CELL_AGES.oldest;
-  const to = dayNumber(lastDay(day)) - CELL_AGES.youngest;
-  const laid = layersBetween(colony, from, to);
+  const laid = whoseCells(draft.colonies, colony.id, firstDay(day), lastDay(day));
   const head = headOf(draft, colony.id);
   // A queen who was confirmed only now has laid for longer than the records say.
   const dams = laid.length === 0 && head ? [{ queen: head, probability: 1 }] : laid;
@@ -108,6 +115,7 @@ export function applyQueenFound(draft: RegistryDraft, entry: EntryOf<'queen-foun
   const colony = livingColony(draft, entry, entry.colony);
   if (!colony) return;
   const heads = headsOf(draft, colony.id);
+  checkInsteadOf(draft, entry, colony);
   const parentage = entry.parentage ?? damOfFound(draft, entry, entry.insteadOf ?? heads.at(-1));
   checkBirthDay(draft, entry);
   const queen = addQueen(draft, entry, entry.queen, {
@@ -119,13 +127,32 @@ export function applyQueenFound(draft: RegistryDraft, entry: EntryOf<'queen-foun
   if (entry.parentage) checkStated(draft, entry, entry.queen, entry.parentage);
   const gone = entry.insteadOf && heads.includes(entry.insteadOf) ? [entry.insteadOf] : heads;
   for (const head of gone) {
+    const surely = surelyThereUntil(draft.queens.get(head), entry);
     draft.file(entry, { queens: [head] });
-    endQueen(draft, head, { is: 'gone', day: entry.day, cause: 'superseded', deduced: true });
+    endQueen(draft, head, { is: 'gone', day: entry.day, cause: 'superseded', deduced: true }, surely);
   }
   failOthers(draft, colony.id, entry.queen, entry.day);
-  openTenure(draft, { queen: entry.queen, colony: colony.id, from: entry.day, layingFrom: entry.day });
+  const tenure = { queen: entry.queen, colony: colony.id, from: entry.day };
+  openTenure(draft, { ...tenure, layingFrom: laysSince(entry) });
   addMaking(draft, entry, 'supersedure', [entry.queen], colony.id);
   draft.file(entry, { colonies: [colony.id] });
+}
+
+/** Says so when the queen she is found instead of never headed this colony. */
+function checkInsteadOf(draft: RegistryDraft, entry: EntryOf<'queen-found'>, colony: Colony): void {
+  const { insteadOf } = entry;
+  if (!insteadOf || !knownQueen(draft, entry, insteadOf)) return;
+  if (colony.tenures.some(({ queen }) => queen === insteadOf)) return;
+  draft.contradict(entry, 'queen-not-there', {
+    queen: insteadOf,
+    colony: colony.id,
+    found: `${draft.titleOf(insteadOf)} as the queen who was in ${colony.label}`,
+    because: `By the records ${draft.titleOf(insteadOf)} never headed ${colony.label}.`,
+    remedies: [
+      `Choose the queen who was known in ${colony.label}, or none.`,
+      `Enter first how ${draft.titleOf(insteadOf)} came there.`,
+    ],
+  });
 }
 
 /** The queen found is probably a daughter of the one before her, unless that one is too young. */

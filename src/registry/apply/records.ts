@@ -52,10 +52,13 @@ export function addQueen(
 
 /** A queen told of without a colony, of whom nothing is on record but what was told. */
 function onlyTold(queen: Queen): boolean {
-  return queen.entries.every((entry) => {
-    if (entry.kind === 'queen-entered') return entry.colony === undefined;
-    return entry.kind === 'mating' || entry.kind === 'note';
-  });
+  return queen.entries.every(isTold);
+}
+
+/** An entry that tells of a queen without saying that she was here. */
+export function isTold(entry: Entry): boolean {
+  if (entry.kind === 'queen-entered') return entry.colony === undefined;
+  return entry.kind === 'mating' || entry.kind === 'note';
 }
 
 /** What is told of a queen on record fills in what is not known of her, and changes nothing that is. */

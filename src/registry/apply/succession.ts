@@ -68,6 +68,11 @@ function wasThereAllAlong({ state, tenures }: Queen, colony: ColonyId): boolean 
   return state.deduced || NEVER_LEFT.has(last.ended);
 }
 
+/** True for one whose end nobody saw. */
+function isTakenToBeGone({ state }: Queen): boolean {
+  return state.is === 'gone' && state.deduced;
+}
+
 function saysElsewhere(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen: QueenId): void {
   const elsewhere = seatOf(draft, queen);
   if (!elsewhere || elsewhere === entry.colony) return;
@@ -84,7 +89,7 @@ function saysElsewhere(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, 
 /** Ends the queens whom she succeeds by the way she was made; says so when another stays beside her. */
 function succeed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen: Queen): void {
   const making = queen.madeBy && draft.makings.get(queen.madeBy);
-  const cause = making && SUCCEEDS[making.how];
+  const cause = making && making.colony === entry.colony ? SUCCEEDS[making.how] : undefined;
   const tenures = draft.colonies.get(entry.colony)?.tenures ?? [];
   for (const { queen: head, from, to } of tenures) {
     const before = cause !== undefined && firstDay(from) <= firstDay(making?.day ?? from);
@@ -98,26 +103,42 @@ function succeed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen:
 /** Made beside a queen who lays on: her laying says nothing against them. */
 const BESIDE_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['supersedure', 'swarm']);
 
-/** The queens expected in a colony since before its head came have failed once she is seen to lay. */
+/** Raised only where no queen is: that she lays there says that nothing came of them. */
+const WITHOUT_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['split', 'eggs', 'emergency']);
+
+/**
+ * The queens expected in a colony since before its head came have failed once she is seen to lay, and so have those
+ * for whom there can have been no cells beside her.
+ */
 function failEarlier(draft: RegistryDraft, colony: ColonyId, head: QueenId, day: RoughDay): void {
   const came = draft.queens.get(head)?.tenures.at(-1)?.from;
   for (const id of draft.colonies.get(colony)?.expected ?? []) {
     const other = draft.queens.get(id);
     const making = other?.madeBy && draft.makings.get(other.madeBy);
     if (!came || other?.state.is !== 'expected' || (making && BESIDE_HER.has(making.how))) continue;
-    if (firstDay(other.state.since) > firstDay(came)) continue;
+    const without = making && WITHOUT_HER.has(making.how) && other.state.since === making.day;
+    if (!without && firstDay(other.state.since) > firstDay(came)) continue;
     endQueen(draft, id, { is: 'failed', day, cause: 'another-came-first' });
   }
 }
 
 export function applyQueenLost(draft: RegistryDraft, entry: EntryOf<'queen-lost'>): void {
-  const queen = livingQueen(draft, entry, entry.queen);
+  const known = draft.queens.get(entry.queen);
+  if (known && tellsAgain(known, entry)) {
+    draft.file(entry, { queens: [known.id] });
+    return;
+  }
+  const onlyTaken = known?.state.is === 'failed' && known.state.cause === 'another-came-first';
+  const queen = onlyTaken ? known : livingQueen(draft, entry, entry.queen);
   if (!queen) return;
-  if (queen.state.is === 'gone' && queen.state.deduced) reopenTenure(draft, queen.id);
+  if (tookHerIn(queen, entry)) {
+    draft.file(entry, { queens: [queen.id] });
+    return;
+  }
+  if (isTakenToBeGone(queen)) reopenTenure(draft, queen.id);
   const colony = seatOf(draft, queen.id);
   draft.file(entry, { queens: [queen.id], colonies: colony ? [colony] : [] });
-  if (tookHerIn(queen, entry)) return;
-  if (queen.state.is === 'expected' && entry.cause !== 'given-away') {
+  if ((queen.state.is === 'expected' || onlyTaken) && entry.cause !== 'given-away') {
     endQueen(draft, queen.id, { is: 'failed', day: entry.day, cause: entry.cause });
   } else {
     endQueen(draft, queen.id, {
@@ -130,8 +151,14 @@ export function applyQueenLost(draft: RegistryDraft, entry: EntryOf<'queen-lost'
   }
 }
 
-/** Days within which two keepers may write down one handing over. */
-const HANDING_OVER_DAYS = 14;
+/** Days within which two entries, perhaps by two keepers, may tell of one event. */
+const SAME_EVENT_DAYS = 14;
+
+/** True when her loss by this cause is on record already: told twice, or by two keepers, it is one loss. */
+function tellsAgain({ state }: Queen, { cause, day }: EntryOf<'queen-lost'>): boolean {
+  if ((state.is !== 'gone' && state.is !== 'failed') || state.cause !== cause) return false;
+  return Math.abs(daysBetween(firstDay(state.day), firstDay(day))) <= SAME_EVENT_DAYS;
+}
 
 /** True when the other keeper has written down already that she came: giving her away is then no second loss. */
 function tookHerIn(queen: Queen, entry: EntryOf<'queen-lost'>): boolean {
@@ -140,19 +167,21 @@ function tookHerIn(queen: Queen, entry: EntryOf<'queen-lost'>): boolean {
     (each) => each.kind === 'queen-moved' || (each.kind === 'queen-entered' && each.colony !== undefined),
   );
   if (!put || put.recordedBy === entry.recordedBy) return false;
-  return daysBetween(firstDay(put.day), firstDay(entry.day)) <= HANDING_OVER_DAYS;
+  return daysBetween(firstDay(put.day), firstDay(entry.day)) <= SAME_EVENT_DAYS;
 }
 
 export function applyQueenMoved(draft: RegistryDraft, entry: EntryOf<'queen-moved'>): void {
   const queen = livingQueen(draft, entry, entry.queen);
   const colony = livingColony(draft, entry, entry.to);
   if (!queen || !colony) return;
-  if (queen.state.is === 'gone' && queen.state.deduced) reopenTenure(draft, queen.id);
+  const back = isTakenToBeGone(queen);
+  if (back) reopenTenure(draft, queen.id);
   const from = seatOf(draft, queen.id);
   draft.file(entry, { queens: [queen.id], colonies: from ? [from, colony.id] : [colony.id] });
   // Caged for a while and let out again: she was never away.
-  if (from === colony.id) return;
+  if (from === colony.id && !back) return;
   onlyQueen(draft, entry, colony.id, queen.id);
+  if (from === colony.id) return;
   if (neverLaid(draft, queen.id)) {
     expectIn(draft, queen.id, colony.id, entry.day);
     return;

@@ -1,4 +1,4 @@
-import type { RoughDay } from '../../journal/day.ts';
+import type { PlainDay, RoughDay } from '../../journal/day.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { QueenState, Tenure } from '../state.ts';
@@ -23,12 +23,9 @@ export function seatOf(draft: RegistryDraft, queen: QueenId): ColonyId | undefin
 }
 
 export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
-  draft.changeColony(tenure.colony, (colony) => ({
-    ...colony,
-    tenures: [...colony.tenures, tenure],
-    expected: colony.expected.filter((id) => id !== tenure.queen),
-  }));
-  draft.changeQueen(tenure.queen, ({ expectedIn: _, ...queen }) => ({
+  stopExpecting(draft, tenure.queen);
+  draft.changeColony(tenure.colony, (colony) => ({ ...colony, tenures: [...colony.tenures, tenure] }));
+  draft.changeQueen(tenure.queen, (queen) => ({
     ...queen,
     state: { is: 'laying' },
     tenures: [...queen.tenures, tenure],
@@ -39,7 +36,7 @@ export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
 export function reopenTenure(draft: RegistryDraft, queen: QueenId): void {
   const last = draft.queens.get(queen)?.tenures.at(-1);
   if (!last || last.to === undefined || draft.colonies.get(last.colony)?.ended) return;
-  const { to: _, ended: __, endDeduced: ___, ...open } = last;
+  const { to: _, ended: __, endDeduced: ___, surelyUntil: ____, ...open } = last;
   replaceTenure(draft, last, open);
   draft.changeQueen(queen, (record) => ({ ...record, state: { is: 'laying' } }));
 }
@@ -54,7 +51,12 @@ function replaceTenure(draft: RegistryDraft, old: Tenure, tenure: Tenure): void 
 export function closeTenure(
   draft: RegistryDraft,
   queen: QueenId,
-  end: { readonly to: RoughDay; readonly ended: NonNullable<Tenure['ended']>; readonly deduced?: boolean },
+  end: {
+    readonly to: RoughDay;
+    readonly ended: NonNullable<Tenure['ended']>;
+    readonly deduced?: boolean;
+    readonly surelyUntil?: PlainDay | undefined;
+  },
 ): ColonyId | undefined {
   const open = draft.queens.get(queen)?.tenures.findLast(({ to }) => to === undefined);
   if (!open) return undefined;
@@ -63,6 +65,7 @@ export function closeTenure(
     to: end.to,
     ended: end.ended,
     ...(end.deduced ? { endDeduced: true } : {}),
+    ...(end.surelyUntil ? { surelyUntil: end.surelyUntil } : {}),
   };
   replaceTenure(draft, open, closed);
   return open.colony;
@@ -85,9 +88,11 @@ export function endQueen(
   draft: RegistryDraft,
   queen: QueenId,
   state: Extract<QueenState, { is: 'gone' } | { is: 'failed' }>,
+  surelyUntil?: PlainDay,
 ): void {
   if (state.is === 'gone') {
-    closeTenure(draft, queen, { to: state.day, ended: state.cause, deduced: state.deduced });
+    const { day, cause, deduced } = state;
+    closeTenure(draft, queen, { to: day, ended: cause, deduced, surelyUntil });
   }
   stopExpecting(draft, queen);
   draft.changeQueen(queen, (record) => ({ ...record, state }));
