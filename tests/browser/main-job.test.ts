@@ -49,7 +49,7 @@ async function splitThreeWays(page: Page): Promise<void> {
 /** A frame of cells from the queenless parent into the other part, a week later. */
 async function carryCells(page: Page): Promise<void> {
   await openColony(page, '4');
-  await page.getByRole('link', { name: 'Carry frames or cells' }).click();
+  await page.getByRole('link', { name: 'Carry frames' }).click();
   await button(page, 'Take a frame of queen cells').click();
   await region(page, '12').getByRole('button', { name: 'Set down here' }).click();
   await region(page, '12').getByText('comes a daughter of Hazel').waitFor();

@@ -16,7 +16,7 @@ describe('the first page', () => {
     await page.getByText('Demo yard').waitFor();
     await page.getByRole('button', { name: 'Leave' }).click();
     await startOwn(page, 'Tester', 'Home');
-    await page.getByText('0 living colonies.').waitFor();
+    await page.getByText('No living colony yet.').waitFor();
     expect(await page.getByText('Demo yard').count()).toBe(0);
     expect(errors).toEqual([]);
     await close();

@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import type { Colony } from '../../src/registry/state.ts';
-import { routes } from '../app/routes.ts';
 import { Button } from '../parts/Button.tsx';
 import styles from './Acts.module.css';
 import { EndSheet } from './EndSheet.tsx';
@@ -17,7 +16,7 @@ const ACTS: readonly { readonly act: Act; readonly label: string }[] = [
   { act: 'end', label: 'It has ended' },
 ];
 
-/** What can be done with the box itself: moved, given another label, joined, ended; and brood or cells given. */
+/** What can be done with the box itself: moved, given another label, joined, ended. */
 export function Acts({ colony }: { readonly colony: Colony }) {
   const [open, setOpen] = useState<Act>();
   const close = () => setOpen(undefined);
@@ -32,11 +31,6 @@ export function Acts({ colony }: { readonly colony: Colony }) {
             </Button>
           </li>
         ))}
-        <li>
-          <Button look="quiet" href={routes.carry(colony.id)}>
-            Carry frames or cells
-          </Button>
-        </li>
       </ul>
       {open === 'move' && <MoveSheet colony={colony} onClose={close} />}
       {open === 'relabel' && <RelabelSheet colony={colony} onClose={close} />}

@@ -43,6 +43,7 @@ export function ColonyHeader({ colony }: { readonly colony: Colony }) {
             <Button href={routes.record(colony.id, 'queen')}>Queen</Button>
             <Button href={routes.record(colony.id, 'treatment')}>Treatment</Button>
             <Button href={routes.split(colony.id)}>Split</Button>
+            <Button href={routes.carry(colony.id)}>Carry frames</Button>
             <Button href={routes.record(colony.id, 'other')}>More</Button>
           </div>
         )

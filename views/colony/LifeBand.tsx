@@ -18,6 +18,8 @@ const SPANS = [
 
 /** Pixels a year needs before the whole life is shown at once. */
 const READABLE_YEAR = 150;
+/** A life shorter than this is told by the list of what happened; drawn, its days lie on one another. */
+const SHORTEST_YEARS = 30 / 365;
 const HEIGHT = { tenures: 62, events: 40, strength: 76, mites: 96, axis: 22 } as const;
 
 /** The life of a colony on one axis of time: who headed it, what happened, how strong it was, its mites. */
@@ -40,6 +42,8 @@ export function LifeBand({ colony }: { readonly colony: Colony }) {
   }
   const top = (lane: string) => tops.get(lane) ?? 0;
   const lane = { colony, registry, on, scale };
+  if (years < SHORTEST_YEARS) return null;
+  const letters = letterKey(colony.entries);
   return (
     <section class={styles.band} aria-labelledby="life">
       <div class={styles.head}>
@@ -87,8 +91,8 @@ export function LifeBand({ colony }: { readonly colony: Colony }) {
         )}
       </div>
       <p class={styles.key}>
-        Shaded: winter, December to February. Broken line: a queen expected. {letterKey(colony.entries)}
-        {colony.entries.length > 0 && '; short strokes: opened or written of.'}
+        Shaded: winter, December to February. Broken line: a queen expected. {letters && `${letters}; short`}
+        {!letters && 'Short'} strokes: opened or written of.
       </p>
     </section>
   );

@@ -10,7 +10,7 @@ import { journalFile } from './out/files.ts';
 import styles from './Wipe.module.css';
 
 /** The end of the open records on this device: the one thing that cannot be undone, so the one that is asked about. */
-export function Wipe() {
+export function Wipe({ onWiped }: { readonly onWiped?: () => void }) {
   const { records } = useStore();
   const [asking, setAsking] = useState(false);
   const demo = records.value === 'demo';
@@ -25,12 +25,18 @@ export function Wipe() {
       <Button onPress={() => setAsking(true)}>
         {demo ? 'Put the demo back as it was' : 'Delete all records here'}
       </Button>
-      {asking && <WipeSheet demo={demo} onClose={() => setAsking(false)} />}
+      {asking && <WipeSheet demo={demo} onClose={() => setAsking(false)} onWiped={onWiped} />}
     </section>
   );
 }
 
-function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose: () => void }) {
+interface WipeSheetProps {
+  readonly demo: boolean;
+  readonly onClose: () => void;
+  readonly onWiped: (() => void) | undefined;
+}
+
+function WipeSheet({ demo, onClose, onWiped }: WipeSheetProps) {
   const store = useStore();
   const [word, setWord] = useState('');
   const entries = [...store.journal.value.values()];
@@ -40,6 +46,7 @@ function WipeSheet({ demo, onClose }: { readonly demo: boolean; readonly onClose
     if (demo) await store.open('demo');
     keepLastSaved(store.records.value, undefined);
     onClose();
+    onWiped?.();
   };
   const save = async () => {
     const exported = new Date().toISOString();

@@ -8,7 +8,7 @@ import type { Saving } from './use-saving.ts';
 
 export interface FormProps {
   readonly saving: Saving;
-  readonly onSubmit: () => void;
+  readonly onSubmit: () => unknown;
   readonly submit: string;
   readonly children: ComponentChildren;
   /** More buttons beside the main one. */

@@ -1,4 +1,4 @@
-import { withDays } from './days.ts';
+import { plainDays } from './days.ts';
 import { TextField } from './Field.tsx';
 import { Notice } from './Notice.tsx';
 import styles from './SavingNotices.module.css';
@@ -17,7 +17,7 @@ export function SavingNotices({ saving, nameField = (path) => path }: SavingNoti
     <div class={styles.notices}>
       {contradictions.map((each) => (
         <Notice key={`${each.code} ${each.found}`} tone="warn" title={each.because}>
-          <p>By the records: {withDays(each.found)}.</p>
+          <p>By the records: {plainDays(each.found)}.</p>
           <ul class={styles.remedies}>
             {each.remedies.map((remedy) => (
               <li key={remedy}>{remedy}</li>

@@ -39,9 +39,9 @@ export function dayText(day: RoughDay | PlainDay): string {
   return `${Number(date)} ${monthName(Number(month))} ${year}`;
 }
 
-/** A sentence in which days stand as in the file, with each as a keeper writes it. */
-export function withDays(text: string): string {
-  return text.replace(/\b\d{4}-\d{2}(-\d{2})?\b/g, (day) => dayText(day as RoughDay));
+/** The text with days as the screens say them: "2024-05-14" becomes "14 May 2024". */
+export function plainDays(text: string): string {
+  return text.replace(/\b(?:19|20)\d\d-\d\d(?:-\d\d)?\b/g, (day) => dayText(day as RoughDay));
 }
 
 /** "14 May", with the year only where it is not that of `on`. */

@@ -1,16 +1,19 @@
 import type { ComponentType } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { ColonyId } from '../../src/journal/ids.ts';
+import { isLiving } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { type RecordKind, routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
+import { EndedWords } from '../parts/EndedWords.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { InspectionForm } from './inspection/InspectionForm.tsx';
 import { KindStrip } from './KindStrip.tsx';
 import { MiteForm } from './mites/MiteForm.tsx';
 import { OtherKinds } from './OtherKinds.tsx';
 import { QueenForm } from './queen/QueenForm.tsx';
+import styles from './Record.module.css';
 import { RecordHead } from './RecordHead.tsx';
 import { FeedingForm } from './small/FeedingForm.tsx';
 import { HarvestForm } from './small/HarvestForm.tsx';
@@ -60,6 +63,12 @@ export function Record({ id, kind = 'inspection' }: { readonly id?: string; read
     <>
       <RecordHead colony={colony} kind={chosen} />
       <KindStrip colony={colony} kind={chosen} />
+      {colony.ended && !isLiving(colony, store.on.value) && (
+        <p class={styles.ended}>
+          <EndedWords colony={colony} />
+          What you record here belongs to a day before.
+        </p>
+      )}
       <Form key={`${colony.id} ${chosen}`} colony={colony} />
     </>
   );

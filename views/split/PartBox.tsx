@@ -3,6 +3,7 @@ import { queenTitle } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { Button } from '../parts/Button.tsx';
 import { TextField } from '../parts/Field.tsx';
+import { MoreFields } from '../parts/MoreFields.tsx';
 import { WindowBand } from '../parts/WindowBand.tsx';
 import { BoxFields } from './BoxFields.tsx';
 import { headOfSource, splitPart } from './drafts.ts';
@@ -41,7 +42,7 @@ export function PartBox(props: PartBoxProps) {
   const isSource = part.key === SOURCE;
   return (
     <section
-      class={`${styles.part} ${isSource ? styles.source : ''} ${hand ? styles.ready : ''}`}
+      class={`${styles.part} ${isSource ? styles.source : ''} ${hand && !isResting(plan, part, hand) ? styles.ready : ''}`}
       aria-label={title}
       {...{ [PART_ATTRIBUTE]: part.key }}
     >
@@ -55,7 +56,10 @@ export function PartBox(props: PartBoxProps) {
       </header>
       {part.box.is === 'new' && <LabelField box={part.box} onBox={(box) => onPart({ ...part, box })} />}
       <Contents {...props} />
-      <p class={`${styles.story} ${story.hopeless && !isSource ? styles.hopeless : ''}`} aria-live="polite">
+      <p
+        class={`${styles.story} ${story.hopeless && !isSource && Object.keys(part.frames).length > 0 ? styles.hopeless : ''}`}
+        aria-live="polite"
+      >
         {story.sentence}
       </p>
       {story.windows.length > 0 && (
@@ -72,11 +76,10 @@ export function PartBox(props: PartBoxProps) {
           ))}
         </div>
       )}
-      <details class={styles.more}>
-        <summary>Queen and place</summary>
+      <MoreFields label="Queen and place">
         <PartQueenChoice plan={plan} part={part} registry={registry} onPart={onPart} />
         {!isSource && <BoxFields plan={plan} part={part} registry={registry} onPart={onPart} />}
-      </details>
+      </MoreFields>
     </section>
   );
 }

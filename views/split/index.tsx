@@ -6,6 +6,7 @@ import { useSearchValue } from '../app/location.ts';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
+import { EndedWords } from '../parts/EndedWords.tsx';
 import type { SplitPlan } from './plan.ts';
 import { Planner } from './planner/index.tsx';
 import { SplitBench } from './SplitBench.tsx';
@@ -19,7 +20,7 @@ export function SplitPage({ id }: { readonly id?: string }) {
   if (!source || !isLiving(source, on.value)) {
     return (
       <EmptyState action={{ label: 'Choose a colony', href: routes.splitFirst() }}>
-        A split starts from a living colony.
+        {source && <EndedWords colony={source} />} A split starts from a living colony.
       </EmptyState>
     );
   }

@@ -1,82 +1,147 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
 import type { Draft, EntryOf } from '../../src/journal/entry.ts';
+import type { ColonyId } from '../../src/journal/ids.ts';
 import { newColonyId } from '../../src/journal/new-ids.ts';
+import type { Place } from '../../src/journal/shared.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
+import { Button } from '../parts/Button.tsx';
 import { DayInput } from '../parts/DayInput.tsx';
 import { dayText } from '../parts/days.ts';
 import { TextField } from '../parts/Field.tsx';
 import { Form } from '../parts/Form.tsx';
+import { MoreFields } from '../parts/MoreFields.tsx';
 import { PlaceFields } from '../parts/PlaceFields.tsx';
 import { SelectField } from '../parts/SelectField.tsx';
 import { Sheet } from '../parts/Sheet.tsx';
 import { useSaving } from '../parts/use-saving.ts';
 import { BEGINNINGS, sentence } from '../parts/words.ts';
-import { FirstQueen, NO_QUEEN, queenDrafts } from './FirstQueen.tsx';
+import { KeptNotice } from '../record/KeptNotice.tsx';
+import { useKept } from '../record/use-kept.ts';
+import { nextLabel } from '../split/plan.ts';
+import { FirstQueen, type FirstQueenFacts, NO_QUEEN, queenDrafts, queenProblem } from './FirstQueen.tsx';
 import { isBeforeYard, openedBy } from './opened-by.ts';
 
 type How = EntryOf<'colony-started'>['how'];
 const HOW: readonly How[] = ['already-here', 'swarm-taken', 'nucleus', 'package', 'bought', 'split'];
 
-/** A colony that begins at a yard, with the queen who heads it where she is known. */
+interface Beginning {
+  /** Absent until the keeper writes one; then the next number is offered no more. */
+  readonly label?: string;
+  readonly how?: How | undefined;
+  readonly day?: RoughDay;
+  readonly queen: FirstQueenFacts;
+  readonly from: string;
+  readonly place: Place;
+}
+
+const EMPTY: Beginning = { queen: NO_QUEEN, from: '', place: {} };
+
+/** A colony that begins at a yard, with the queen who heads it where she is known; and the next one after it. */
 export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onClose: () => void }) {
   const store = useStore();
   const saving = useSaving();
-  const [label, setLabel] = useState('');
-  const [how, setHow] = useState<How | undefined>();
-  const [from, setFrom] = useState('');
-  const [day, setDay] = useState(store.on.value as string as RoughDay);
-  const [place, setPlace] = useState<NonNullable<EntryOf<'colony-started'>['place']>>({});
-  const [queen, setQueen] = useState(NO_QUEEN);
+  const kept = useKept(`colony at ${yard.id}`, EMPTY);
   const [asked, setAsked] = useState(false);
+  const begun = kept.value;
+  const set = (change: Partial<Beginning>) => kept.set({ ...begun, ...change });
+  const today = store.on.value as string as RoughDay;
+  const day = begun.day ?? today;
+  const label = (begun.label ?? nextLabel(store.registry.value, store.on.value, [])).trim();
 
+  /** Written, and whether it was; what one row of hives has in common stays for the next. */
   const save = async () => {
     setAsked(true);
-    if (label.trim() === '' || !how) return;
+    if (label === '' || !begun.how || queenProblem(begun.queen)) return false;
     const colony = newColonyId();
-    const start: Draft = {
-      kind: 'colony-started',
-      day,
-      colony,
-      yard: yard.id,
-      label: label.trim(),
-      how,
-      ...(from.trim() ? { from: from.trim() } : {}),
-      ...(Object.keys(place).length > 0 ? { place } : {}),
-    };
-    const written = await saving.save(
-      [...openedBy(store.registry.value, yard, day), start, ...queenDrafts(queen, colony, day)],
-      `Colony ${label.trim()}`,
-    );
-    if (written) onClose();
+    const drafts = [
+      ...openedBy(store.registry.value, yard, day),
+      startOf(begun, begun.how, { label, day, colony, yard }),
+      ...queenDrafts(begun.queen, colony, day),
+    ];
+    if (!(await saving.save(drafts, `Colony ${label}`))) return false;
+    kept.forget();
+    return true;
+  };
+  const saveAndNext = async () => {
+    if (!(await save())) return;
+    setAsked(false);
+    kept.set({ ...EMPTY, how: begun.how, ...(begun.day ? { day: begun.day } : {}) });
   };
 
   return (
     <Sheet title={`Add a colony at ${yard.name}`} onClose={onClose}>
-      <Form saving={saving} onSubmit={save} submit="Add the colony">
+      <Form
+        saving={saving}
+        onSubmit={async () => (await save()) && onClose()}
+        submit="Add the colony"
+        beside={
+          <Button size="hive" disabled={saving.busy} onPress={saveAndNext}>
+            Add, then the next
+          </Button>
+        }
+      >
+        {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
         <TextField
           label="Label on the box"
-          value={label}
-          onChange={setLabel}
+          value={begun.label ?? label}
+          onChange={(text) => set({ label: text })}
           hint="The label stays with the box; the queen has a name of her own."
-          problem={asked && label.trim() === '' ? 'Write what stands on the box, such as 7.' : undefined}
+          problem={asked && label === '' ? 'Write what stands on the box, such as 7.' : undefined}
         />
         <SelectField
           label="How it began"
-          value={how}
-          onChange={setHow}
+          value={begun.how}
+          onChange={(how) => set({ how })}
           options={HOW.map((value) => ({ value, label: sentence(BEGINNINGS[value]) }))}
-          problem={asked && !how ? 'Say how it began.' : undefined}
-          hint={how === 'split' ? 'A split made now is recorded from the colony it is taken off.' : undefined}
+          problem={asked && !begun.how ? 'Say how it began.' : undefined}
+          hint={
+            begun.how === 'split'
+              ? 'A split made now is recorded from the colony it is taken off.'
+              : undefined
+          }
         />
-        <TextField label="Where it came from" value={from} onChange={setFrom} hint="May stay empty." />
-        <DayInput label="Since" value={day} onChange={setDay} rough {...earlierHint(yard, day)} />
-        <PlaceFields yard={yard.id} value={place} onChange={setPlace} />
-        <FirstQueen value={queen} onChange={setQueen} />
+        <DayInput
+          label="Since"
+          value={day}
+          onChange={(next) => set({ day: next })}
+          rough
+          {...earlierHint(yard, day)}
+        />
+        <FirstQueen value={begun.queen} onChange={(queen) => set({ queen })} asked={asked} />
+        <MoreFields label="Where it came from, where it stands">
+          <TextField
+            label="Where it came from"
+            value={begun.from}
+            onChange={(from) => set({ from })}
+            hint="May stay empty."
+          />
+          <PlaceFields yard={yard.id} value={begun.place} onChange={(place) => set({ place })} />
+        </MoreFields>
       </Form>
     </Sheet>
   );
+}
+
+interface Where {
+  readonly label: string;
+  readonly day: RoughDay;
+  readonly colony: ColonyId;
+  readonly yard: Yard;
+}
+
+function startOf({ from, place }: Beginning, how: How, { label, day, colony, yard }: Where): Draft {
+  return {
+    kind: 'colony-started',
+    day,
+    colony,
+    yard: yard.id,
+    label,
+    how,
+    ...(from.trim() ? { from: from.trim() } : {}),
+    ...(Object.keys(place).length > 0 ? { place } : {}),
+  };
 }
 
 function earlierHint(yard: Yard, day: RoughDay): { readonly hint?: string } {

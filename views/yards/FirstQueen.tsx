@@ -29,8 +29,10 @@ const THERE = [
 export function FirstQueen(props: {
   readonly value: FirstQueenFacts;
   readonly onChange: (value: FirstQueenFacts) => void;
+  /** The keeper wanted to save: what is wrong is said. */
+  readonly asked: boolean;
 }) {
-  const { value, onChange } = props;
+  const { value, onChange, asked } = props;
   const known = value.there === 'laying' || value.there === 'not-laying';
   return (
     <>
@@ -52,9 +54,10 @@ export function FirstQueen(props: {
             label="When she emerged"
             value={value.year}
             onChange={(year) => onChange({ ...value, year })}
+            inputMode="numeric"
             placeholder="2024 or 2024-06"
             hint="A year or a month will do. May stay empty."
-            problem={yearProblem(value.year)}
+            problem={asked ? queenProblem(value) : undefined}
           />
           <TextField
             label="Where her kind comes from"
@@ -75,8 +78,10 @@ export function FirstQueen(props: {
   );
 }
 
-function yearProblem(text: string): string | undefined {
-  if (text.trim() === '' || RoughDay.safeParse(text.trim()).success) return undefined;
+/** What is wrong with what was said of her; nothing where she may be written down. */
+export function queenProblem({ there, year }: FirstQueenFacts): string | undefined {
+  const told = there === 'laying' || there === 'not-laying';
+  if (!told || year.trim() === '' || RoughDay.safeParse(year.trim()).success) return undefined;
   return 'Write a year, a month or a day: 2024, 2024-06 or 2024-06-14.';
 }
 

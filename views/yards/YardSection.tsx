@@ -31,7 +31,7 @@ export function YardSection({ yard, alone }: YardSectionProps) {
   const wintered = winterSentence(registry, yard, winter);
   return (
     <section class={styles.yard} aria-labelledby={`yard-${yard.id}`}>
-      <div class={styles.head}>
+      <div class={`${styles.head} ${alone ? styles.alone : ''}`}>
         <h2 id={`yard-${yard.id}`} class={alone ? styles.hidden : undefined}>
           <a href={routes.yard(yard.id)}>{yard.name}</a>
         </h2>

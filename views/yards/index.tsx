@@ -36,12 +36,7 @@ export function Yards({ id }: { readonly id?: string }) {
         {...(only ? { above: { label: 'All yards', href: routes.yards() } } : {})}
         lead={
           only
-            ? [
-                `${count(colonies.length, 'living colony', 'living colonies')}.`,
-                only.where && `${only.where}.`,
-              ]
-                .filter(Boolean)
-                .join(' ')
+            ? [livingWords(colonies.length), only.where && `${only.where}.`].filter(Boolean).join(' ')
             : `${count(colonies.length, 'living colony', 'living colonies')} in ${count(all.length, 'yard')}.`
         }
         actions={
@@ -66,4 +61,8 @@ export function Yards({ id }: { readonly id?: string }) {
       {adding && <AddYard onClose={() => setAdding(false)} />}
     </>
   );
+}
+
+function livingWords(living: number): string {
+  return living === 0 ? 'No living colony yet.' : `${count(living, 'living colony', 'living colonies')}.`;
 }

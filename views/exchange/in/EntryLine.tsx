@@ -1,8 +1,7 @@
 import { type Entry, kindTitle } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
-import { shortDay } from '../../parts/days.ts';
+import { plainDays, shortDay } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
-import { plainDays } from '../counted.ts';
 import styles from './Incoming.module.css';
 import { SubjectLabel } from './SubjectLabel.tsx';
 

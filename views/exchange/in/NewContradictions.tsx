@@ -1,9 +1,8 @@
 import { kindTitle } from '../../../src/journal/entry.ts';
 import type { Contradiction } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
+import { dayText, plainDays } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
-import { plainDays } from '../counted.ts';
 import styles from './Incoming.module.css';
 
 /** What does not fit together once both records are one. It does not stop the union: it stays in sight until mended. */

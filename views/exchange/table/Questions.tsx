@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import { type Answers, answerTo, type Question } from '../../../src/exchange/intake/index.ts';
+import { plainDays } from '../../parts/days.ts';
 import { Field } from '../../parts/Field.tsx';
-import { plainDays } from '../counted.ts';
 
 import styles from './Questions.module.css';
 

@@ -1,7 +1,7 @@
 import type { PlannedRow } from '../../../src/exchange/intake/index.ts';
 import type { Problem } from '../../../src/journal/problems.ts';
+import { plainDays } from '../../parts/days.ts';
 import { sentence } from '../../parts/words.ts';
-import { plainDays } from '../counted.ts';
 import { rowWords, STATUS_WORDS } from './plan-words.ts';
 import styles from './Rows.module.css';
 

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
@@ -7,17 +6,27 @@ import { DayInput } from '../../parts/DayInput.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
 import { FEEDS, sentence } from '../../parts/words.ts';
 import type { RecordFormProps } from '../index.tsx';
+import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
+import { useKept } from '../use-kept.ts';
 
 type Feed = EntryOf<'feeding'>['feed'];
 const KINDS: readonly Feed[] = ['syrup', 'fondant', 'sugar', 'honey-frames', 'pollen'];
 
+interface Given {
+  readonly feed?: Feed | undefined;
+  readonly kilograms?: number | undefined;
+  readonly day?: RoughDay;
+}
+
+const NOTHING: Given = {};
+
 /** Feed given, and how much. */
 export function FeedingForm({ colony }: RecordFormProps) {
   const on = useStore().on.value;
-  const [feed, setFeed] = useState<Feed>();
-  const [kilograms, setKilograms] = useState<number>();
-  const [day, setDay] = useState(on as string as RoughDay);
+  const kept = useKept<Given>(`feeding ${colony.id}`, NOTHING);
+  const { feed, kilograms, day = on as string as RoughDay } = kept.value;
+  const set = (change: Given) => kept.set({ ...kept.value, ...change });
   const last = colony.entries.findLast((entry) => entry.kind === 'feeding');
   return (
     <RecordFrame
@@ -28,14 +37,16 @@ export function FeedingForm({ colony }: RecordFormProps) {
         feed && [{ kind: 'feeding', day, colony: colony.id, feed, ...(kilograms ? { kilograms } : {}) }]
       }
       missing="Choose the feed."
+      onSaved={kept.forget}
     >
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
       <ChoiceRow
         label="Feed"
         size="hive"
         options={KINDS.map((value) => ({ value, label: sentence(FEEDS[value]) }))}
         value={feed}
         last={last?.kind === 'feeding' ? last.feed : undefined}
-        onChange={setFeed}
+        onChange={(feed) => set({ feed })}
         hint={
           feed === 'honey-frames'
             ? 'Honey and combs carry disease: only from healthy colonies of your own.'
@@ -50,9 +61,9 @@ export function FeedingForm({ colony }: RecordFormProps) {
         max={100}
         value={kilograms}
         last={last?.kind === 'feeding' ? last.kilograms : undefined}
-        onChange={setKilograms}
+        onChange={(kilograms) => set({ kilograms })}
       />
-      <DayInput label="Day" value={day} onChange={setDay} rough />
+      <DayInput label="Day" value={day} onChange={(next) => set({ day: next })} rough />
     </RecordFrame>
   );
 }

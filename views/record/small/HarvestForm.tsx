@@ -1,22 +1,32 @@
-import { useState } from 'preact/hooks';
-import { addDays, dayNumber, lastDay, type PlainDay, type RoughDay } from '../../../src/journal/day.ts';
-import type { Colony, Registry } from '../../../src/registry/state.ts';
+import { firstDay, type RoughDay } from '../../../src/journal/day.ts';
+import type { TreatmentSpan } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
-import { treatmentsOf } from '../../mites/treatments.ts';
+import { honeyWait, isIn, treatmentsOf } from '../../mites/treatments.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { dayInYear } from '../../parts/days.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
+import { count, sentence } from '../../parts/words.ts';
 import type { RecordFormProps } from '../index.tsx';
+import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
+import { useKept } from '../use-kept.ts';
+
+interface Taken {
+  readonly kilograms?: number | undefined;
+  readonly day?: RoughDay;
+}
+
+const NOTHING: Taken = {};
 
 /** Honey taken. A wait before honey that has not run out is said at once. */
 export function HarvestForm({ colony }: RecordFormProps) {
   const store = useStore();
   const on = store.on.value;
-  const [kilograms, setKilograms] = useState<number>();
-  const [day, setDay] = useState(on as string as RoughDay);
-  const wait = waitUntil(store.registry.value, colony, on);
+  const kept = useKept<Taken>(`harvest ${colony.id}`, NOTHING);
+  const { kilograms, day = on as string as RoughDay } = kept.value;
+  const set = (change: Taken) => kept.set({ ...kept.value, ...change });
+  const warnings = treatmentsOf(store.registry.value, colony).flatMap((span) => honeyWarning(span, day));
   return (
     <RecordFrame
       colony={colony}
@@ -24,12 +34,14 @@ export function HarvestForm({ colony }: RecordFormProps) {
       title={`Harvest from ${colony.label}`}
       drafts={kilograms === undefined ? undefined : [{ kind: 'harvest', day, colony: colony.id, kilograms }]}
       missing="Enter the kilograms."
+      onSaved={kept.forget}
     >
-      {wait && (
-        <Notice tone="warn" title={`The wait before honey runs until ${dayInYear(wait, on)}`}>
-          By the wait that was entered from the label. Where the two differ, the label is right.
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
+      {warnings.map((text) => (
+        <Notice key={text} tone="warn" title={text}>
+          By what was entered from the label. Where the two differ, the label is right.
         </Notice>
-      )}
+      ))}
       <NumberStepper
         label="Honey"
         unit="(kg)"
@@ -37,20 +49,24 @@ export function HarvestForm({ colony }: RecordFormProps) {
         step={0.5}
         max={500}
         value={kilograms}
-        onChange={setKilograms}
+        onChange={(kilograms) => set({ kilograms })}
       />
-      <DayInput label="Day" value={day} onChange={setDay} rough />
+      <DayInput label="Day" value={day} onChange={(next) => set({ day: next })} rough />
     </RecordFrame>
   );
 }
 
-/** The last day of the longest wait that still runs. */
-function waitUntil(registry: Registry, colony: Colony, on: PlainDay): PlainDay | undefined {
-  const ends = treatmentsOf(registry, colony).flatMap(({ entry, from, to }) =>
-    entry.honeyWaitDays ? [addDays(lastDay(to ?? from), entry.honeyWaitDays)] : [],
-  );
-  return ends
-    .filter((end) => dayNumber(end) >= dayNumber(on))
-    .sort()
-    .at(-1);
+/** Why honey of this day may not be fit to eat, for one treatment; nothing where its wait is over. */
+function honeyWarning(span: TreatmentSpan, taken: RoughDay): readonly string[] {
+  const day = firstDay(taken);
+  const name = sentence(span.entry.active);
+  const wait = honeyWait(span);
+  if (wait.is === 'until')
+    return wait.day > day ? [`${name}: no honey before ${dayInYear(wait.day, day)}.`] : [];
+  if (!isIn(span, day)) return [];
+  return [
+    wait.is === 'after-end'
+      ? `${name} is still in; its wait of ${count(wait.days, 'day')} begins when it is out.`
+      : `${name} is still in; its wait before honey was not written down.`,
+  ];
 }

@@ -1,4 +1,3 @@
-import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
@@ -6,7 +5,9 @@ import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
 import type { RecordFormProps } from '../index.tsx';
+import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
+import { useKept } from '../use-kept.ts';
 
 type Method = EntryOf<'hygienic-test'>['method'];
 
@@ -15,14 +16,22 @@ const METHODS: readonly { readonly value: Method; readonly label: string }[] = [
   { value: 'freeze', label: 'Frozen brood' },
 ];
 
+interface Reading {
+  readonly method?: Method | undefined;
+  readonly cells?: number | undefined;
+  readonly left?: number | undefined;
+  readonly hours?: number | undefined;
+  readonly day?: RoughDay;
+}
+
+const NOTHING: Reading = {};
+
 /** Killed brood and how much of it the bees had cleared after so many hours. */
 export function HygienicForm({ colony }: RecordFormProps) {
   const on = useStore().on.value;
-  const [method, setMethod] = useState<Method>();
-  const [cells, setCells] = useState<number>();
-  const [left, setLeft] = useState<number>();
-  const [hours, setHours] = useState<number>();
-  const [day, setDay] = useState(on as string as RoughDay);
+  const kept = useKept<Reading>(`hygienic ${colony.id}`, NOTHING);
+  const { method, cells, left, hours, day = on as string as RoughDay } = kept.value;
+  const set = (change: Reading) => kept.set({ ...kept.value, ...change });
   const whole = method && cells && left !== undefined && hours;
   const tooMany = cells !== undefined && left !== undefined && left > cells;
   return (
@@ -36,13 +45,15 @@ export function HygienicForm({ colony }: RecordFormProps) {
           : undefined
       }
       missing="Method, cells tested, cells not cleared and hours."
+      onSaved={kept.forget}
     >
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
       <ChoiceRow
         label="Method"
         size="hive"
         options={METHODS}
         value={method}
-        onChange={setMethod}
+        onChange={(method) => set({ method })}
         hint={
           method === 'freeze'
             ? 'Liquid nitrogen burns and displaces air: gloves, goggles, outdoors.'
@@ -56,14 +67,14 @@ export function HygienicForm({ colony }: RecordFormProps) {
         min={1}
         max={500}
         value={cells}
-        onChange={setCells}
+        onChange={(cells) => set({ cells })}
       />
       <NumberStepper
         label="Cells not cleared"
         size="hive"
         max={500}
         value={left}
-        onChange={setLeft}
+        onChange={(left) => set({ left })}
         problem={tooMany ? `At most the ${cells} cells tested.` : undefined}
       />
       <NumberStepper
@@ -72,9 +83,9 @@ export function HygienicForm({ colony }: RecordFormProps) {
         min={1}
         max={72}
         value={hours}
-        onChange={setHours}
+        onChange={(hours) => set({ hours })}
       />
-      <DayInput label="Day of the reading" value={day} onChange={setDay} />
+      <DayInput label="Day of the reading" value={day} onChange={(next) => set({ day: next })} />
     </RecordFrame>
   );
 }

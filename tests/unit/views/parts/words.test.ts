@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import {
   dayInYear,
   dayText,
+  plainDays,
   relativeDay,
   shortDay,
   weekday,
   windowText,
-  withDays,
 } from '../../../../views/parts/days.ts';
 import { inspectionWords } from '../../../../views/parts/entries/inspection-words.ts';
 import { miteWords } from '../../../../views/parts/entries/mite-words.ts';
@@ -24,8 +24,10 @@ describe('days in words', () => {
   });
 
   it('stand in a sentence of the registry as a keeper writes them', () => {
-    expect(withDays('emerged 2026-05-14, there by 2026-04')).toBe('emerged 14 May 2026, there by April 2026');
-    expect(withDays('8 of 2026')).toBe('8 of 2026');
+    expect(plainDays('emerged 2026-05-14, there by 2026-04')).toBe(
+      'emerged 14 May 2026, there by April 2026',
+    );
+    expect(plainDays('8 of 2026')).toBe('8 of 2026');
   });
 
   it('leave the year out where it is that of the day shown', () => {
