@@ -12,7 +12,8 @@ const RIGHT = 8;
 
 export interface CurveDrawingProps {
   readonly curve: SurvivalCurve;
-  readonly all: SurvivalCurve;
+  /** All queens together, drawn behind it. */
+  readonly all?: SurvivalCurve;
   readonly winters: number;
 }
 
@@ -40,7 +41,7 @@ export function CurveDrawing({ curve, all, winters }: CurveDrawingProps) {
             </g>
           ))}
           <path class={styles.band} d={bandPath(curve, { x, y })} />
-          <path class={styles.all} d={stepPath(all, { x, y })} />
+          {all && <path class={styles.all} d={stepPath(all, { x, y })} />}
           <path class={styles.steps} d={stepPath(curve, { x, y })} />
           {Array.from({ length: winters + 1 }, (_, at) => (
             <text key={at} class={styles.winter} x={x(at)} y={BASE + 18}>

@@ -1,13 +1,14 @@
 import type { SurvivalCurve } from '../../graph/merit/survival/kaplan-meier.ts';
-import type { LineSummary } from '../lines/summaries.ts';
 import styles from './CurveTable.module.css';
 
-/** The curves of all lines in a table: the twin of the drawings. */
-export function CurveTable({
-  lines,
-}: {
-  readonly lines: readonly { readonly summary: LineSummary; readonly curve: SurvivalCurve }[];
-}) {
+export interface CurveTableProps {
+  /** What a row is of: Line, Yard. */
+  readonly of: string;
+  readonly curves: readonly { readonly name: string; readonly curve: SurvivalCurve }[];
+}
+
+/** The curves in a table: the twin of the drawings. */
+export function CurveTable({ of, curves }: CurveTableProps) {
   return (
     <details class={styles.twin}>
       <summary>The same as a table</summary>
@@ -15,7 +16,7 @@ export function CurveTable({
         <table>
           <thead>
             <tr>
-              <th scope="col">Line</th>
+              <th scope="col">{of}</th>
               <th scope="col">Winter</th>
               <th scope="col">Faced it</th>
               <th scope="col">Lost in it</th>
@@ -25,10 +26,10 @@ export function CurveTable({
             </tr>
           </thead>
           <tbody>
-            {lines.flatMap(({ summary, curve }) =>
+            {curves.flatMap(({ name, curve }) =>
               curve.steps.map(({ time, atRisk, deaths, lastSeen, survival, low, high }, at) => (
-                <tr key={`${summary.line} ${time}`}>
-                  <th scope="row">{at === 0 ? `${summary.letter} ${summary.title}` : ''}</th>
+                <tr key={`${name} ${time}`}>
+                  <th scope="row">{at === 0 ? name : ''}</th>
                   <td>{time}</td>
                   <td>{atRisk}</td>
                   <td>{deaths}</td>

@@ -5,7 +5,6 @@ import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { awaitingOutcome, winterInQuestion, yardsInOrder } from '../parts/colony-facts.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
-import { SelectField } from '../parts/SelectField.tsx';
 import { count, sentence, winterText } from '../parts/words.ts';
 import { Losses } from './Losses.tsx';
 import styles from './OutcomeOfWinter.module.css';
@@ -35,13 +34,18 @@ export function OutcomeOfWinter({ outcomes }: { readonly outcomes: readonly Wint
     <>
       <ToTell />
       <div class={styles.head}>
+        <select
+          aria-label="Winter"
+          value={winter}
+          onChange={(event) => setChosen(Number(event.currentTarget.value))}
+        >
+          {known.map((each) => (
+            <option key={each} value={each}>
+              {sentence(winterText(each))}
+            </option>
+          ))}
+        </select>
         <p class={styles.share}>{shareWords(shareOf(ofWinter))}.</p>
-        <SelectField
-          label="Winter"
-          value={String(winter)}
-          options={known.map((each) => ({ value: String(each), label: sentence(winterText(each)) }))}
-          onChange={(next) => next && setChosen(Number(next))}
-        />
       </div>
       <div class={styles.both}>
         <Survivors outcomes={ofWinter} />

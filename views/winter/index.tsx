@@ -8,15 +8,15 @@ import { Button } from '../parts/Button.tsx';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
-import { LinesOverWinters } from './LinesOverWinters.tsx';
 import { OutcomeOfWinter } from './OutcomeOfWinter.tsx';
+import { OverWinters } from './OverWinters.tsx';
 import { winterOutcomes } from './outcomes.ts';
 import { Ready } from './Ready.tsx';
 import styles from './Winters.module.css';
 
 const SHOWN: readonly { readonly value: WintersShown; readonly label: string }[] = [
   { value: 'outcome', label: 'Outcome' },
-  { value: 'lines', label: 'Lines' },
+  { value: 'lines', label: 'Survival' },
   { value: 'ready', label: 'Getting ready' },
 ];
 
@@ -54,7 +54,7 @@ export function Winters() {
         </Button>
       </div>
       {shown === 'outcome' && <OutcomeOfWinter outcomes={outcomes} />}
-      {shown === 'lines' && <LinesOverWinters />}
+      {shown === 'lines' && <OverWinters />}
       {shown === 'ready' && <Ready />}
     </article>
   );

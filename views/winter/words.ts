@@ -56,11 +56,24 @@ export function scoreWords({ verdict, compared, expectedShare = 0, chanceBetter 
   }
 }
 
-/** What the log-rank test says between the lines, with a plain warning where the numbers are small. */
-export function testWords({ chiSquare, degrees, pValue, smallNumbers }: LogRank): string {
+/** What the log-rank test says between groups, the answer first and a plain warning where the numbers are small. */
+export function testWords({ pValue, smallNumbers }: LogRank, groups: 'lines' | 'yards'): string {
   const chance = pValue < 0.01 ? 'less than 1 time' : `about ${count(Math.round(100 * pValue), 'time')}`;
-  const figures = `log-rank chi-square ${chiSquare.toFixed(1)} on ${degrees}, p = ${pValue < 0.001 ? 'below 0.001' : pValue.toFixed(pValue < 0.1 ? 3 : 2)}`;
-  const said = `Were all lines alike, differences such as these would come up ${chance} in 100 (${figures}).`;
-  const warning = ` Fewer than ${numberWord(FEWEST_EXPECTED_DEATHS)} losses are expected in at least one line, so this figure is rough: read it as a hint and no more.`;
+  const answer =
+    pValue >= UNLIKELY
+      ? `Taken all together, the ${groups} cannot be told apart yet.`
+      : `Taken all together, the ${groups} differ by more than luck usually brings.`;
+  const said = `${answer} Were they all alike, differences such as these would come up ${chance} in 100.`;
+  const warning = ` Fewer than ${numberWord(FEWEST_EXPECTED_DEATHS)} losses are expected in at least one of them, so this figure is rough: read it as a hint and no more.`;
   return smallNumbers ? said + warning : said;
 }
+
+/** The figures of the test, for those who check them. */
+export function testFigures({ chiSquare, degrees, pValue }: LogRank): string {
+  const p = pValue < 0.001 ? 'below 0.001' : pValue.toFixed(pValue < 0.1 ? 3 : 2);
+  const freedom = count(degrees, 'degree', 'degrees');
+  return `Log-rank chi-square ${chiSquare.toFixed(1)} on ${freedom} of freedom, p\u00a0=\u00a0${p}`;
+}
+
+/** A difference that comes up more seldom than this between groups alike is not laid to luck (common practice). */
+const UNLIKELY = 0.05;

@@ -4,7 +4,6 @@ import { survivalCurve } from '../../../../graph/merit/survival/kaplan-meier.ts'
 import type { QueenId } from '../../../../src/journal/ids.ts';
 import { project } from '../../../../src/registry/project.ts';
 import { atRisk, bandPath, levels, stepPath } from '../../../../views/winter/curve-path.ts';
-import { lifetimes, survivalOf } from '../../../../views/winter/line-survival.ts';
 import {
   lossesByCause,
   shareOf,
@@ -13,7 +12,14 @@ import {
   wintersKnown,
 } from '../../../../views/winter/outcomes.ts';
 import { autumnOf, missingOf, readiness } from '../../../../views/winter/ready.ts';
-import { numberWord, scoreWords, shareWords, testWords } from '../../../../views/winter/words.ts';
+import { lifetimes, survivalOf } from '../../../../views/winter/survival.ts';
+import {
+  numberWord,
+  scoreWords,
+  shareWords,
+  testFigures,
+  testWords,
+} from '../../../../views/winter/words.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
 
 /** Three hives and two winters: 1 comes through both, 2 dies of mites, 3 falls over in a storm. */
@@ -83,17 +89,17 @@ describe('lines over winters', () => {
     ]);
     const records = [record('a', 2025, 1), record('b', 2025, 0), record('c', 2025, 1), record('d', 2025, 0)];
     const {
-      lines: found,
+      groups: found,
       all,
       test,
     } = survivalOf(records, (queen) => lines.get(queen) as QueenId | undefined);
-    expect(found.map(({ line, curve }) => [line, curve.subjects])).toEqual([
+    expect(found.map(({ group, curve }) => [group, curve.subjects])).toEqual([
       ['B', 2],
       ['A', 1],
     ]);
     expect(all.subjects).toBe(4);
     expect(test?.smallNumbers).toBe(true);
-    expect(test && testWords(test)).toContain('rough: read it as a hint and no more');
+    expect(test && testWords(test, 'lines')).toContain('rough: read it as a hint and no more');
   });
 
   it('are drawn in steps: level until a winter took some, then down to the share left', () => {
@@ -140,6 +146,22 @@ describe('the words for a line', () => {
 
   it('write small numbers as words', () => {
     expect([0, 3, 10, 11].map(numberWord)).toEqual(['no', 'three', 'ten', '11']);
+  });
+});
+
+describe('the words for the test between groups', () => {
+  const test = { chiSquare: 4.7, degrees: 3, pValue: 0.19, smallNumbers: false, observed: [], expected: [] };
+
+  it('give the answer first and the figures apart', () => {
+    expect(testWords({ ...test }, 'yards')).toBe(
+      'Taken all together, the yards cannot be told apart yet. Were they all alike, differences such as these would come up about 19 times in 100.',
+    );
+    expect(testWords({ ...test, pValue: 0.02 }, 'lines')).toMatch(
+      /^Taken all together, the lines differ by more than luck/,
+    );
+    expect(testFigures({ ...test })).toBe(
+      'Log-rank chi-square 4.7 on 3 degrees of freedom, p\u00a0=\u00a00.19',
+    );
   });
 });
 
