@@ -1,4 +1,4 @@
-import { firstDay, localDay, type RoughDay } from '../../journal/day.ts';
+import { firstDay, localDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { Draft, Entry } from '../../journal/entry.ts';
 import type { QueenId } from '../../journal/ids.ts';
 import type { Parentage } from '../../journal/shared.ts';
@@ -7,7 +7,7 @@ import { later, queenById } from '../../registry/queries.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
 import { withAncestors } from './ancestry.ts';
 import { traitRecords } from './records.ts';
-import { fateWords, makingWords, matingWords, roughDayOf } from './words.ts';
+import { fateWords, makingWords, matingWords, roughDayOf, winterSentence } from './words.ts';
 
 /**
  * The pedigree of one queen, told to another keeper: she and her ancestors, and nothing else. Splits, colonies and
@@ -41,7 +41,8 @@ export function pedigreeEntries(
   for (const queen of queens) {
     const day = dayOf(queen, days);
     days.set(queen.id, day);
-    drafts.push(toldQueen(registry, queen, day, settings, queen.id === id ? teller : undefined));
+    const told = toldQueen(registry, queen, { day, today: localDay(scribe.now()) }, settings);
+    drafts.push(queen.id === id && teller ? { ...told, from: teller } : told);
   }
   for (const queen of queens) {
     const mating = toldMating(queen, days, settings.hideYards);
@@ -65,14 +66,17 @@ function dayOf(queen: Queen, days: ReadonlyMap<QueenId, RoughDay>): RoughDay {
 function toldQueen(
   registry: Registry,
   queen: Queen,
-  day: RoughDay,
+  { day, today }: { readonly day: RoughDay; readonly today: PlainDay },
   { hideYards }: PedigreeOptions,
-  teller: string | undefined,
 ): Draft<'queen-entered'> {
   const born = queen.born && roughDayOf(queen.born);
   const parentage = knownDams(registry, queen.parentage);
-  const from = teller ?? queen.from;
-  const words = [makingWords(registry, queen), matingWords(registry, queen, hideYards), fateWords(queen)];
+  const words = [
+    makingWords(registry, queen),
+    matingWords(registry, queen, hideYards),
+    winterSentence(queen, today),
+    fateWords(queen),
+  ];
   const remark = words.filter((each) => each !== undefined).join(' ');
   return {
     kind: 'queen-entered',
@@ -82,7 +86,7 @@ function toldQueen(
     ...(born ? { born } : {}),
     ...(parentage ? { parentage } : {}),
     ...(queen.background ? { background: queen.background } : {}),
-    ...(from ? { from } : {}),
+    ...(queen.from ? { from: queen.from } : {}),
     ...(queen.mark ? { colour: queen.mark.colour } : {}),
     ...(queen.mark?.number ? { mark: queen.mark.number } : {}),
     ...(remark ? { remark } : {}),

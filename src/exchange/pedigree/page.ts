@@ -3,7 +3,7 @@ import type { QueenId } from '../../journal/ids.ts';
 import { likelyDam, queenById, queenTitle } from '../../registry/queries.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
 import { traitRecords } from './records.ts';
-import { fateWords, makingWords, matingWords, windowWords } from './words.ts';
+import { fateWords, makingWords, matingWords, windowWords, winterSentence } from './words.ts';
 
 /** The pedigree of a queen as one page of plain text: who she is, her dams to the founder, what her colonies did. */
 export interface PedigreePageOptions {
@@ -32,7 +32,7 @@ export function pedigreePage(
     '='.repeat(title.length),
     told,
     '',
-    ...queenLines(registry, queen, settings.hideYards),
+    ...queenLines(registry, queen, settings),
     '',
     'Dams',
     '----',
@@ -42,13 +42,18 @@ export function pedigreePage(
   ].join('\n');
 }
 
-function queenLines(registry: Registry, queen: Queen, hideYards: boolean): readonly string[] {
+function queenLines(
+  registry: Registry,
+  queen: Queen,
+  { hideYards, on }: Pick<PedigreePageOptions, 'hideYards' | 'on'>,
+): readonly string[] {
   const mark =
     queen.mark && `Marked ${queen.mark.colour}${queen.mark.number ? ` ${queen.mark.number}` : ''}.`;
   return [
     queen.born && `Emerged ${windowWords(queen.born)}.`,
     makingWords(registry, queen),
     matingWords(registry, queen, hideYards),
+    winterSentence(queen, on),
     mark,
     queen.from && `From ${queen.from}.`,
     fateWords(queen),

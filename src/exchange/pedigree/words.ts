@@ -1,8 +1,8 @@
-import type { RoughDay } from '../../journal/day.ts';
+import type { PlainDay, RoughDay } from '../../journal/day.ts';
 import { isExactDay } from '../../journal/day.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
 import { matingOf } from '../../registry/pools.ts';
-import { queenTitle } from '../../registry/queries.ts';
+import { queenTitle, wintersCrossed } from '../../registry/queries.ts';
 import type { DayWindow, MakingHow, Queen, Registry } from '../../registry/state.ts';
 
 /** Sentences about queens and records, for pages and files that are read without the app. */
@@ -85,6 +85,15 @@ const FATES: Readonly<Record<Ended['cause'], string>> = {
 export function fateWords({ state }: Queen): string | undefined {
   if (state.is !== 'gone' && state.is !== 'failed') return undefined;
   return `${FATES[state.cause]} ${dayWords(state.day)}.`;
+}
+
+/** "Crossed the winters 2022/23 and 2023/24."; nothing where none is on record. */
+export function winterSentence(queen: Queen, on: PlainDay): string | undefined {
+  const winters = wintersCrossed(queen, on).map((spring) => `${spring - 1}/${String(spring).slice(2)}`);
+  if (winters.length === 0) return undefined;
+  const last = winters.at(-1);
+  if (winters.length === 1) return `Crossed the winter ${last}.`;
+  return `Crossed the winters ${winters.slice(0, -1).join(', ')} and ${last}.`;
 }
 
 /** How she mated. Yards are named only where they may be told. */

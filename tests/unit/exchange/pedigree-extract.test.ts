@@ -47,6 +47,10 @@ describe('the pedigree of one queen', () => {
     expect(JSON.stringify(told().told)).toContain('Made by a split on 10 May 2025.');
   });
 
+  it('tells the winters that her ancestors crossed, which her own entries would have shown', () => {
+    expect(JSON.stringify(told().told)).toMatch(/Crossed the winters? 20\d\d\/\d\d/);
+  });
+
   it('tells that a queen was given away, and not to whom', () => {
     const text = JSON.stringify(told().told);
     expect(text).toContain('Given away on 1 August 2025.');

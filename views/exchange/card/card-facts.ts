@@ -63,8 +63,7 @@ export function cardFacts(registry: Registry, queen: Queen, { on, hideYards }: C
     queen,
     title: sentence(queenTitle(queen)),
     about: aboutHer(registry, queen, on, hideYards),
-    winters:
-      her && her.winters.length > 0 ? `Crossed ${wintersText(her.winters)}.` : 'No winter crossed yet.',
+    winters: wintersWords(queen, her?.winters ?? []),
     dams,
     damsLeftOut: all.length - dams.length,
     beyond: beyondWords(registry, queen, oldest),
@@ -88,9 +87,20 @@ function damOf(registry: Registry, dam: Life, daughter: Life | undefined): CardD
   return {
     id: dam.id,
     born: !first ? 'not known' : first === last ? first : `${first} or ${last}`,
-    winters: dam.winters.length === 0 ? 'none' : wintersText(dam.winters).replace(/^winters? /, ''),
+    winters: damWinters(registry.queens.get(dam.id), dam.winters),
     sure: daughter?.certainty === 'firm' ? 'firm' : shareText(daughter?.damProbability),
   };
+}
+
+/** Of a queen who was told of, and never stood in a colony on record, it is not known which winters she crossed. */
+function wintersWords(queen: Queen, winters: readonly number[]): string {
+  if (winters.length > 0) return `Crossed ${wintersText(winters)}.`;
+  return queen.tenures.length > 0 ? 'No winter crossed yet.' : 'Which winters she crossed is not on record.';
+}
+
+function damWinters(dam: Queen | undefined, winters: readonly number[]): string {
+  if (winters.length > 0) return wintersText(winters).replace(/^winters? /, '');
+  return dam && dam.tenures.length > 0 ? 'none' : 'not on record';
 }
 
 function shareText(share: number | undefined): string {

@@ -17,7 +17,7 @@ import { NewEntries } from './NewEntries.tsx';
 import type { Incoming } from './read-incoming.ts';
 import { TakeIn } from './TakeIn.tsx';
 import { type PreviewedUnion, useUnion } from './union.ts';
-import { unionWords } from './union-words.ts';
+import { ownWords, unionWords } from './union-words.ts';
 import { useNewPhotos } from './use-new-photos.ts';
 
 export interface JournalIntakeProps {
@@ -33,15 +33,19 @@ export function JournalIntake({ incoming, onAway, onTaken }: JournalIntakeProps)
   const union = useUnion(file.entries);
   const photos = useNewPhotos(file.photos);
   const fresh = union.preview.added.length;
+  const mine = file.by.id === store.keeper.value.id;
+  const own = mine
+    ? 0
+    : union.preview.added.filter(({ recordedBy }) => recordedBy === store.keeper.value.id).length;
   const of = file.scope.of === 'queen' ? `the pedigree of ${file.scope.name}` : 'records';
   const by = file.by.name || 'a keeper without a name';
 
   return (
     <>
       <PageHeader
-        title={file.by.id === store.keeper.value.id ? 'Your own records' : `From ${by}`}
+        title={mine ? 'Your own records' : `From ${by}`}
         above={{ label: 'Exchange', href: routes.exchange() }}
-        lead={unionWords(union, photos.length)}
+        lead={[unionWords(union, photos.length), ownWords(own, fresh)].filter(Boolean).join(' ')}
       />
       <p class={styles.file}>
         {name}: {of}, saved {dayText(file.exported.slice(0, 10) as RoughDay)}. Nothing is written yet.

@@ -28,3 +28,13 @@ export function unionWords(
     .filter(Boolean)
     .join(' ');
 }
+
+/**
+ * Entries of this keeper's own that come in from elsewhere: as a rule what was told with a pedigree, on its way back.
+ * Empty when there are none.
+ */
+export function ownWords(own: number, added: number): string {
+  if (own === 0) return '';
+  if (own === added) return 'You wrote all of them yourself.';
+  return `You wrote ${own.toLocaleString('en')} of them yourself: what you tell with a pedigree comes back with the file.`;
+}

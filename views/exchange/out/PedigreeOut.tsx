@@ -51,8 +51,9 @@ export function PedigreeOut({ queen, options: { withTraits, hideYards }, childre
       </p>
       <Manifest facts={facts}>
         <Line title="Of each queen">
-          her possible dams and how sure they are, when she emerged, how she was made and mated, her mark,
-          what became of her{withTraits && ', and the records of her colonies as a note'}
+          her possible dams and how sure they are, when she emerged, how she was made and mated, the winters
+          she crossed, her mark, what became of her
+          {withTraits && ', and the records of her colonies as a note'}
         </Line>
         {yards.length > 0 && <Line title="Yards">{list(yards)}</Line>}
         <Line title="Stays here">

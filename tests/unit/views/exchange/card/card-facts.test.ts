@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { pedigreeEntries } from '../../../../../src/exchange/pedigree/index.ts';
+import { unite } from '../../../../../src/journal/journal.ts';
+import { project } from '../../../../../src/registry/project.ts';
 import { type CardFacts, cardFacts } from '../../../../../views/exchange/card/card-facts.ts';
 import { DEMO_DAY, demoQueen, demoRegistry } from '../../../../helpers/demo.ts';
+import { scribe } from '../../../../helpers/devices.ts';
+import { family } from '../../../../helpers/family.ts';
 
 const registry = demoRegistry();
 const card = (name: string, hideYards = true): CardFacts =>
@@ -15,6 +20,28 @@ describe('the pedigree card', () => {
     expect(beyond).toMatch(/^Hazel is the founder, out of /);
     expect(whole).toBe('All 3 steps of her dam line are firm.');
     expect(damsLeftOut).toBe(0);
+  });
+
+  it('does not say of a queen who was only told of that she crossed no winter', () => {
+    const file = pedigreeEntries(registry, demoQueen('Sable').id, scribe());
+    const told = project(unite(new Map(), file).journal);
+    const facts = cardFacts(told, told.queens.get(demoQueen('Sable').id)!, { on: DEMO_DAY, hideYards: true });
+    expect(facts.winters).toBe('Which winters she crossed is not on record.');
+    expect(facts.dams.map(({ winters }) => winters)).toEqual([
+      'not on record',
+      'not on record',
+      'not on record',
+    ]);
+  });
+
+  it('does not say to whom a queen was given', () => {
+    const { journal, queens } = family(scribe());
+    const relatives = project(journal);
+    const given = relatives.queens.get(queens.elder)!;
+    expect(given.state).toMatchObject({ is: 'gone', to: 'Jon' });
+    const facts = cardFacts(relatives, given, { on: DEMO_DAY, hideYards: true });
+    expect(facts.about).toContain('Given away, 1 August 2025.');
+    expect(facts.about).not.toContain('Jon');
   });
 
   it('says of a queen with a probable dam how sure the whole line is', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { unionWords } from '../../../../../views/exchange/in/union-words.ts';
+import { ownWords, unionWords } from '../../../../../views/exchange/in/union-words.ts';
 
 const some = (count: number) => Array.from({ length: count }) as never[];
 const union = (added: number, same: number, disagreements = 0, contradictions = 0, altered = 0) => ({
@@ -28,5 +28,13 @@ describe('a union in words', () => {
     expect(unionWords(union(3, 0, 1, 2, 1), 0)).toBe(
       '3 entries are new. 1 entry was altered and stays out. You disagree on 1 entry. 2 things do not fit together.',
     );
+  });
+});
+
+describe('entries of this keeper in the file of another', () => {
+  it('are said to be what was told with a pedigree, on its way back', () => {
+    expect(ownWords(0, 15)).toBe('');
+    expect(ownWords(9, 15)).toMatch(/^You wrote 9 of them yourself: .* comes back with the file\.$/);
+    expect(ownWords(3, 3)).toBe('You wrote all of them yourself.');
   });
 });
