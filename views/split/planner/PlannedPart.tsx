@@ -63,7 +63,7 @@ export function PlannedPart({ title, judged, frames, all, most, onMove }: Planne
 
 const ROLE = {
   'old-queen': 'Has the old queen; she lays on.',
-  raises: 'Raises a queen from her eggs; hers lay about four weeks later.',
+  raises: 'Raises a daughter of hers, who lays in about four weeks.',
   given: 'Is given a queen.',
 } as const;
 
