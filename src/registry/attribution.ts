@@ -107,7 +107,7 @@ function ownLayers({ tenures }: Colony): Layer[] {
     if (surelyUntil <= from) return [{ from, to }];
     return [
       { queen, from, to: surelyUntil },
-      { from: surelyUntil, to },
+      { from: addDays(surelyUntil, 1), to },
     ];
   });
 }

@@ -115,15 +115,17 @@ export function wintersHeaded(queen: Queen, on: PlainDay): number {
 
 /**
  * Those winters by the year of their spring, in order: 2026 is the winter 2025/26. A colony found dead in spring died
- * in the winter, whatever the day it was found on.
+ * in the winter, whatever the day it was found on. A winter in which nobody knows when one queen followed the other is
+ * counted for neither.
  */
 export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
   const years = new Set<number>();
   for (const tenure of queen.tenures) {
-    const end = tenure.to === undefined ? on : firstDay(tenure.to);
+    const end = tenure.to === undefined ? on : (tenure.surelyUntil ?? firstDay(tenure.to));
     const until = end < on ? end : on;
-    for (let year = Number(tenure.from.slice(0, 4)) + 1; year <= Number(until.slice(0, 4)); year += 1) {
-      if (lastDay(tenure.from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
+    const from = tenure.layingFrom ?? tenure.from;
+    for (let year = yearOf(from) + 1; year <= yearOf(until); year += 1) {
+      if (lastDay(from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
     }
   }
   for (const entry of queen.entries) {
