@@ -36,7 +36,8 @@ export default defineConfig({
     preact(),
     nothingLeaves,
     VitePWA({
-      registerType: 'autoUpdate',
+      // A newer version waits until the app is closed: the page is never reloaded under the keeper's hands.
+      registerType: 'prompt',
       workbox: { globPatterns: ['**/*.{js,css,html,svg,png,json,woff2}'], navigateFallback: 'index.html' },
       manifest: {
         name: 'Damline',

@@ -42,8 +42,10 @@ export function ColonyHeader({ colony }: { readonly colony: Colony }) {
             <Button href={routes.record(colony.id, 'mites')}>Mite count</Button>
             <Button href={routes.record(colony.id, 'queen')}>Queen</Button>
             <Button href={routes.record(colony.id, 'treatment')}>Treatment</Button>
+            <Button href={routes.record(colony.id, 'feeding')}>Feeding</Button>
             <Button href={routes.split(colony.id)}>Split</Button>
             <Button href={routes.carry(colony.id)}>Carry frames</Button>
+            <Button href={routes.record(colony.id, 'note')}>Note</Button>
             <Button href={routes.record(colony.id, 'other')}>More</Button>
           </div>
         )

@@ -20,7 +20,7 @@ const SPANS = [
 const READABLE_YEAR = 150;
 /** A life shorter than this is told by the list of what happened; drawn, its days lie on one another. */
 const SHORTEST_YEARS = 30 / 365;
-const HEIGHT = { tenures: 62, events: 40, strength: 76, mites: 96, axis: 22 } as const;
+const HEIGHT = { tenures: 62, events: 40, strength: 86, mites: 96, axis: 22 } as const;
 
 /** The life of a colony on one axis of time: who headed it, what happened, how strong it was, its mites. */
 export function LifeBand({ colony }: { readonly colony: Colony }) {

@@ -9,6 +9,9 @@ interface Seen {
   readonly frames: number;
 }
 
+/** Height that the words over the lane and over its highest dot take. */
+const TITLE = 46;
+
 /** Frames of bees as they were seen: a dot for each look, joined to be followed by the eye. */
 export function StrengthLane({ colony, scale, top, height }: LaneProps) {
   const seen: readonly Seen[] = colony.entries.flatMap((entry) => {
@@ -17,7 +20,7 @@ export function StrengthLane({ colony, scale, top, height }: LaneProps) {
   });
   const most = Math.max(10, ...seen.map(({ frames }) => frames));
   const base = top + height - 6;
-  const y = (frames: number) => base - ((height - 28) * frames) / most;
+  const y = (frames: number) => base - ((height - TITLE) * frames) / most;
   const points = seen.map(({ day, frames }) => [scale.x(day), y(frames)] as const);
   return (
     <g>

@@ -77,7 +77,7 @@ export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onC
         onSubmit={async () => (await save()) && onClose()}
         submit="Add the colony"
         beside={
-          <Button size="hive" disabled={saving.busy} onPress={saveAndNext}>
+          <Button size="hive" wide disabled={saving.busy} onPress={saveAndNext}>
             Add, then the next
           </Button>
         }
