@@ -5,7 +5,7 @@ import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { Choosing } from '../../src/store/settings.ts';
 import { NINE_TENTHS } from './merit-scale.ts';
 import type { Candidate, Ranking } from './ranking.ts';
-import { type BestYard, bestYard, type YardRisk, yardRisks } from './yard-risk.ts';
+import { type BestYard, bestYard, yardRisks } from './yard-risk.ts';
 
 /** How many daughters from whom, flown where: the question put to the numerics, and the answer in whole daughters. */
 
@@ -181,13 +181,4 @@ export function linesKept({ rows }: Ranking, { dams }: Pick<Plan, 'dams'>): read
     .sort(
       (a, b) => b.daughters - a.daughters || b.living.length - a.living.length || (a.line < b.line ? -1 : 1),
     );
-}
-
-/** Daughters by the yard they fly at. */
-export function daughtersByYard({ dams }: Pick<Plan, 'dams'>): ReadonlyMap<YardRisk['yard'], number> {
-  const yards = new Map<YardId, number>();
-  for (const { flies, daughters } of dams) {
-    if (flies) yards.set(flies.risk.yard, (yards.get(flies.risk.yard) ?? 0) + daughters);
-  }
-  return yards;
 }

@@ -139,5 +139,8 @@ function backgroundKinship({ pedigree, yards }: Evaluated['work']): number {
 
 /** A setting that cannot be played, in a sentence. */
 export function problemWords({ field, found, because, remedy }: LookAheadProblem): string {
-  return `${field}: ${found}. ${because} ${remedy}`;
+  return `${FIELD_WORDS[field] ?? field}: ${found}. ${because} ${remedy}`;
 }
+
+/** The numbers that the form lets grow too large, as it calls them. */
+const FIELD_WORDS: Readonly<Record<string, string>> = { colonies: 'Colonies kept', founders: 'Queens' };

@@ -3,8 +3,7 @@ import type { Contribution } from '../../graph/merit/index-of-traits.ts';
 import { TRAITS } from '../../graph/merit/traits/all-traits.ts';
 import type { Trait, TraitId } from '../../graph/merit/traits/trait.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
-import type { Candidate, Ranking } from './ranking.ts';
-import { spreads } from './words.ts';
+import type { Candidate } from './ranking.ts';
 
 /** Where a queen stands in one trait, and what that rests on. */
 export interface TraitStanding {
@@ -75,10 +74,6 @@ export function standingWords({ standardised }: Pick<Contribution, 'standardised
   return `${rounded} of a spread ${standardised > 0 ? 'better' : 'worse'}`;
 }
 
-export function pointsWords({ points }: Pick<Contribution, 'points'>): string {
-  return spreads(points);
-}
-
 const WARNINGS: Readonly<Record<TraitWarning, string>> = {
   'no-records': 'No record can be compared yet, so this trait only adds doubt.',
   'only-small-groups':
@@ -110,9 +105,4 @@ export function variancesWords({ variancesFrom, source }: TraitEvaluation, trait
         ? 'Assumed'
         : 'From memory';
   return `${status} ${FROM[variancesFrom]}. ${source.replaceAll('+-', '±')}.`;
-}
-
-/** Weight of a trait in merit, 0 to 1: the weights' squares sum to 1. */
-export function weightOf({ weights }: Ranking, trait: TraitId): number {
-  return weights[trait] ?? 0;
 }

@@ -2,7 +2,7 @@ import type { BroodViability } from '../../graph/alleles/viability.ts';
 import type { QueenId, YardId } from '../../src/journal/ids.ts';
 import type { DronePool, PoolBasis } from '../../src/registry/pools.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
-import { oneIn, percents } from './words.ts';
+import { percents } from './words.ts';
 
 /** What the daughters of a queen would meet at a yard. */
 export interface YardRisk {
@@ -79,13 +79,8 @@ const CLOSENESS_WORDS: Readonly<Record<Closeness, string>> = {
 
 /** "Yes: 1 drone in 9 there is their brother", or how related the drones are where no brother flies. */
 export function brothersWords({ brothers, closeness }: Pick<YardRisk, 'brothers' | 'closeness'>): string {
-  if (brothers > 0) return `${oneIn(brothers)} drones is a brother`;
+  if (brothers > 0) return `1 drone in ${Math.max(1, Math.round(1 / brothers))} is a brother`;
   return closeness === 'hardly' ? 'no brothers' : `no brothers, yet ${CLOSENESS_WORDS[closeness]}`;
-}
-
-/** "93 % of brood lives, 83 to 100". */
-export function viabilityWords({ mean, low, high }: Pick<BroodViability, 'mean' | 'low' | 'high'>): string {
-  return `${percents(mean)} of her brood lives; nine times in ten ${Math.round(100 * low)} to ${percents(high)}`;
 }
 
 const BASIS: Readonly<Record<PoolBasis, string>> = {
