@@ -1,6 +1,7 @@
 import { uuidv7 } from 'uuidv7';
 import { type Draft, Entry } from './entry.ts';
 import type { ActionId, EntryId, KeeperId } from './ids.ts';
+import { issueProblem } from './issue-words.ts';
 import { failure, type Problem, type Result, success } from './problems.ts';
 
 /** Who writes, when, and where new ids come from. Tests pass their own. */
@@ -37,34 +38,9 @@ export function writeEntries(drafts: readonly Draft[], scribe: Scribe): Result<E
 export function readEntry(value: unknown, where: string): Result<Entry> {
   const parsed = Entry.safeParse(value);
   if (parsed.success) return success(parsed.data);
-  return failure(
-    parsed.error.issues.map((issue) => ({
-      code: 'field-invalid',
-      where,
-      field: issue.path.join('.') || 'kind',
-      found: foundAt(value, issue.path),
-      because: `${sentence(issue.message)}`,
-      remedy: 'Correct this field, or leave it out if it is not known.',
-    })),
-  );
+  return failure(parsed.error.issues.map((issue) => issueProblem(issue, value, where)));
 }
 
 function kindAndDay(value: { readonly kind: string; readonly day: string }): string {
   return `${value.kind} of ${value.day}`;
-}
-
-function foundAt(value: unknown, path: readonly PropertyKey[]): string {
-  let found: unknown = value;
-  for (const key of path) {
-    found =
-      typeof found === 'object' && found !== null ? (found as Record<PropertyKey, unknown>)[key] : undefined;
-  }
-  if (found === undefined) return 'nothing';
-  const text = JSON.stringify(found);
-  return text.length > 80 ? `${text.slice(0, 77)}...` : text;
-}
-
-function sentence(message: string): string {
-  const text = message.replace(/^Invalid input: /, '');
-  return `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
 }

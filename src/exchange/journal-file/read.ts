@@ -1,5 +1,6 @@
 import type * as z from 'zod';
 import { Entry } from '../../journal/entry.ts';
+import { mustBe } from '../../journal/issue-words.ts';
 import { canonicalText } from '../../journal/journal.ts';
 import { JOURNAL_VERSION, migrateEntry } from '../../journal/migrations/index.ts';
 import { failure, type Problem, type Result, success } from '../../journal/problems.ts';
@@ -156,7 +157,7 @@ function issueProblems(error: z.ZodError, path: string, raw: unknown, place: Pla
       where: place(`${path}${issue.path.join('/')}`),
       field,
       found: shortText(found),
-      because: `The file needs this to be read: ${issue.message}.`,
+      because: `"${field}" ${mustBe(issue, found)}, or the file cannot be read.`,
       remedy: 'Export the file again from the app that wrote it.',
     };
   });
