@@ -18,7 +18,7 @@ export function Ways({ task, colony }: { readonly task: Task; readonly colony: C
   const choose = (does: Doing) => (does.is === 'page' ? go(does.href) : setChosen(does));
   return (
     <div class={styles.ways}>
-      <h4>What helps</h4>
+      <h3>What helps</h3>
       <ul>
         {ways.map(({ fallback, name, does }) => (
           <li key={fallback}>

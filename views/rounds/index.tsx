@@ -9,7 +9,9 @@ import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { CalendarFile } from './CalendarFile.tsx';
 import { countBoxes } from './grouping.ts';
+import { PaperCautions } from './PaperCautions.tsx';
 import styles from './Rounds.module.css';
+import { usePrintOpen } from './use-print-open.ts';
 import { YardRound } from './YardRound.tsx';
 
 const HORIZON_DAYS = 21;
@@ -21,6 +23,7 @@ export function Rounds() {
   const on = store.on.value;
   const { yearSpans, washEveryDays } = store.settings.value;
   const keeper = store.keeper.value.id;
+  const page = usePrintOpen<HTMLElement>();
   const all = useMemo(
     () =>
       rounds(registry, {
@@ -43,7 +46,7 @@ export function Rounds() {
     dayNumber(on),
   );
   return (
-    <article class={styles.page}>
+    <article class={styles.page} ref={page}>
       <PageHeader
         title={`${weekday(on)} ${dayText(on)}`}
         lead={summary(counts, ({ colony }) => registry.colonies.get(colony)?.label ?? '')}
@@ -59,6 +62,7 @@ export function Rounds() {
           <YardRound key={round.yard ?? 'none'} round={round} />
         ))}
       </div>
+      <PaperCautions rounds={all} />
     </article>
   );
 }
