@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
-import { shortMonth } from '../parts/days.ts';
-import { list, MITE_METHODS } from '../parts/words.ts';
+import { monthsText } from '../parts/days.ts';
+import { MITE_METHODS } from '../parts/words.ts';
 import styles from './MyThresholds.module.css';
 import { PublishedSheet } from './PublishedSheet.tsx';
 import { thresholdWords } from './words.ts';
@@ -26,7 +26,7 @@ export function MyThresholds() {
           {miteThresholds.map((threshold) => (
             <li key={threshold.id}>
               <strong>{thresholdWords(threshold)}</strong>, {MITE_METHODS[threshold.method].toLowerCase()},{' '}
-              {list(threshold.months.map(shortMonth))}
+              {monthsText(threshold.months)}
               <span>
                 {threshold.jurisdiction}; {threshold.source}
               </span>

@@ -1,5 +1,6 @@
 import { daysBetween, firstDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
 import type { DayWindow } from '../../src/registry/state.ts';
+import { list } from './words.ts';
 
 /** Days in words, the same on every screen and in every locale of the device. */
 
@@ -25,6 +26,20 @@ export function monthName(month: number): string {
 
 export function shortMonth(month: number): string {
   return monthName(month).slice(0, 3);
+}
+
+/** Months in words, those that follow each other as a span, over the turn of the year too: "Apr to Oct", "Jun and Nov to Feb". */
+export function monthsText(months: readonly number[]): string {
+  const chosen = new Set(months);
+  if (chosen.size === 12) return 'all year';
+  const before = (month: number) => ((month + 10) % 12) + 1;
+  const starts = [...chosen].filter((month) => !chosen.has(before(month))).sort((a, b) => a - b);
+  const spans = starts.map((first) => {
+    let last = first;
+    while (chosen.has((last % 12) + 1)) last = (last % 12) + 1;
+    return first === last ? shortMonth(first) : `${shortMonth(first)} to ${shortMonth(last)}`;
+  });
+  return list(spans);
 }
 
 export function weekday(day: PlainDay): string {

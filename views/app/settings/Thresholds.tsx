@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { Settings } from '../../../src/store/settings.ts';
 import { Button } from '../../parts/Button.tsx';
-import { shortMonth } from '../../parts/days.ts';
+import { monthsText } from '../../parts/days.ts';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
-import { list, MITE_METHODS, number } from '../../parts/words.ts';
+import { MITE_METHODS, number } from '../../parts/words.ts';
 import { routes } from '../routes.ts';
 import { useStore } from '../store-context.ts';
 import styles from './Settings.module.css';
@@ -32,7 +32,7 @@ export function Thresholds() {
               <strong>
                 {number(threshold.value)} {threshold.method === 'natural-drop' ? 'a day' : '%'}
               </strong>
-              , {MITE_METHODS[threshold.method].toLowerCase()}, {list(threshold.months.map(shortMonth))}
+              , {MITE_METHODS[threshold.method].toLowerCase()}, {monthsText(threshold.months)}
               <span class={styles.source}>
                 {threshold.jurisdiction}; {threshold.source}
               </span>

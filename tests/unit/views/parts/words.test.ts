@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   dayInYear,
   dayText,
+  monthsText,
   plainDays,
   relativeDay,
   shortDay,
@@ -13,6 +14,15 @@ import { miteWords } from '../../../../views/parts/entries/mite-words.ts';
 import { colourOfYear } from '../../../../views/parts/marking.ts';
 import { count, frameText, list, number, winterText } from '../../../../views/parts/words.ts';
 import { day, rough, testId } from '../../../helpers/story.ts';
+
+describe('months in words', () => {
+  it('are spans where they follow each other, over the turn of the year too', () => {
+    expect(monthsText([4, 5, 6, 7, 8, 9, 10])).toBe('Apr to Oct');
+    expect(monthsText([11, 12, 1, 2, 6])).toBe('Jun and Nov to Feb');
+    expect(monthsText([8])).toBe('Aug');
+    expect(monthsText([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])).toBe('all year');
+  });
+});
 
 describe('days in words', () => {
   it('say a rough day as roughly as it is known', () => {
