@@ -1,4 +1,4 @@
-import { addDays, firstDay, isExactDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
+import { dayNumber, firstDay, isExactDay, lastDay, type RoughDay } from '../journal/day.ts';
 import type { ColonyId, QueenId } from '../journal/ids.ts';
 import type { Colony, Registry, Tenure } from './state.ts';
 
@@ -18,48 +18,42 @@ export type WorkersOf =
 /** The queen whose daughters the workers of this colony were on that day, or why that cannot be said. */
 export function workersOf(registry: Pick<Registry, 'colonies'>, colony: ColonyId, day: RoughDay): WorkersOf {
   const layers = layersOf(registry.colonies, colony);
-  const answer = workersAt(layers, lastDay(day));
+  const answer = workersAt(layers, dayNumber(lastDay(day)));
   if (isExactDay(day)) return answer;
-  const before = workersAt(layers, firstDay(day));
+  const before = workersAt(layers, dayNumber(firstDay(day)));
   const same = answer.known && before.known && answer.queen === before.queen;
   return same ? answer : { known: false, because: 'day-not-exact' };
 }
 
-/** A span in which one queen laid the eggs that fed a colony with bees. */
+/** A span of days, by number, in which one queen laid the eggs that fed a colony with bees. */
 interface Layer {
   /** Absent where nobody knows who laid: the bees a colony began with, and the time of a change that nobody saw. */
   readonly queen?: QueenId;
-  readonly from: PlainDay;
-  /** Absent: still. */
-  readonly to?: PlainDay;
+  readonly from: number;
+  /** Infinite: still. */
+  readonly to: number;
 }
 
 /**
  * All workers are hers if nobody else laid in the days in which the eggs of today's workers were laid. In a colony
  * without eggs the bees grow old: then the last days count in which somebody laid.
  */
-function workersAt(layers: readonly Layer[], on: PlainDay): WorkersOf {
-  const newest = lastLaid(layers, addDays(on, -EGG_TO_WORKER_DAYS));
-  if (newest === undefined) return { known: false, because: 'nobody-known' };
-  const oldest = addDays(newest, EGG_TO_WORKER_DAYS - ALL_HERS_DAYS);
-  const laid = layers.filter(({ from, to }) => from <= newest && (to === undefined || to > oldest));
+function workersAt(layers: readonly Layer[], on: number): WorkersOf {
+  const newest = lastLaid(layers, on - EGG_TO_WORKER_DAYS);
+  const oldest = newest + EGG_TO_WORKER_DAYS - ALL_HERS_DAYS;
+  const laid = layers.filter(({ from, to }) => from <= newest && to > oldest);
   const [layer, ...others] = laid;
-  if (!layer || others.some(({ queen }) => queen !== layer.queen)) {
-    return { known: false, because: 'changing-over' };
-  }
+  if (!layer) return { known: false, because: 'nobody-known' };
+  if (others.some(({ queen }) => queen !== layer.queen)) return { known: false, because: 'changing-over' };
   if (!layer.queen) return { known: false, because: 'nobody-known' };
   const settled = layer === layers[0] || layer.from <= oldest;
   return settled ? { known: true, queen: layer.queen } : { known: false, because: 'changing-over' };
 }
 
-/** The last day up to this one on which somebody laid. */
-function lastLaid(layers: readonly Layer[], until: PlainDay): PlainDay | undefined {
-  let last: PlainDay | undefined;
-  for (const { from, to } of layers) {
-    if (from > until) continue;
-    const end = to === undefined || to > until ? until : to;
-    if (last === undefined || end > last) last = end;
-  }
+/** The last day up to this one on which somebody laid; before all days where nobody did. */
+function lastLaid(layers: readonly Layer[], until: number): number {
+  let last = Number.NEGATIVE_INFINITY;
+  for (const { from, to } of layers) if (from <= until) last = Math.max(last, Math.min(to, until));
   return last;
 }
 
@@ -83,12 +77,13 @@ function layersOf(colonies: Colonies, id: ColonyId): readonly Layer[] {
 function ancestralLayers(colonies: Colonies, id: ColonyId): Layer[] {
   const layers: Layer[] = [];
   const seen = new Set<ColonyId>();
-  let until: PlainDay | undefined;
+  let until = Number.POSITIVE_INFINITY;
   for (let colony = colonies.get(id); colony && !seen.has(colony.id); ) {
     seen.add(colony.id);
-    const own = ownLayers(colony).filter(({ from }) => until === undefined || from <= until);
-    layers.unshift(...own.map((layer) => cutAt(layer, until)));
-    until = firstDay(colony.started);
+    for (const layer of ownLayers(colony).reverse()) {
+      if (layer.from <= until) layers.unshift({ ...layer, to: Math.min(layer.to, until) });
+    }
+    until = dayNumber(firstDay(colony.started));
     const first = layers[0];
     const began = colony.how === 'package' || first === undefined || first.from > until;
     if (colony.splitFrom === undefined && began) layers.unshift({ from: until, to: until });
@@ -99,32 +94,26 @@ function ancestralLayers(colonies: Colonies, id: ColonyId): Layer[] {
 
 function ownLayers({ tenures }: Colony): Layer[] {
   return tenures.flatMap((tenure, index): Layer[] => {
-    const { queen, surelyUntil } = tenure;
-    const from = firstDay(tenure.layingFrom ?? tenure.from);
+    const { queen } = tenure;
+    const from = dayNumber(firstDay(tenure.layingFrom ?? tenure.from));
     const to = endOf(tenure, tenures[index + 1]);
-    if (to === undefined) return [{ queen, from }];
-    if (surelyUntil === undefined || surelyUntil >= to) return [{ queen, from, to }];
-    if (surelyUntil <= from) return [{ from, to }];
+    const surely = tenure.surelyUntil === undefined ? to : dayNumber(tenure.surelyUntil);
+    if (surely >= to) return [{ queen, from, to }];
+    if (surely <= from) return [{ from, to }];
     return [
-      { queen, from, to: surelyUntil },
-      { from: addDays(surelyUntil, 1), to },
+      { queen, from, to: surely },
+      { from: surely + 1, to },
     ];
   });
 }
 
 /** The day of an end; one known to the month or year is taken to be the day on which the next queen began, if it may. */
-function endOf({ to }: Tenure, next: Tenure | undefined): PlainDay | undefined {
-  if (to === undefined || isExactDay(to) || !next) return to && lastDay(to);
-  const began = firstDay(next.layingFrom ?? next.from);
-  if (began < firstDay(to)) return firstDay(to);
-  if (began > lastDay(to)) return lastDay(to);
-  return began;
-}
-
-function cutAt(layer: Layer, until: PlainDay | undefined): Layer {
-  return until !== undefined && (layer.to === undefined || layer.to > until)
-    ? { ...layer, to: until }
-    : layer;
+function endOf({ to }: Tenure, next: Tenure | undefined): number {
+  if (to === undefined) return Number.POSITIVE_INFINITY;
+  const last = dayNumber(lastDay(to));
+  if (isExactDay(to) || !next) return last;
+  const began = dayNumber(firstDay(next.layingFrom ?? next.from));
+  return Math.min(last, Math.max(began, dayNumber(firstDay(to))));
 }
 
 /** A queen who moved with her bees, or was away for a while, is one layer. */
@@ -132,13 +121,8 @@ function joinedUp(layers: readonly Layer[]): readonly Layer[] {
   const joined: Layer[] = [];
   for (const layer of layers) {
     const last = joined.at(-1);
-    if (!last || !layer.queen || last.queen !== layer.queen) joined.push(layer);
-    else
-      joined[joined.length - 1] = {
-        queen: layer.queen,
-        from: last.from,
-        ...(layer.to ? { to: layer.to } : {}),
-      };
+    if (last?.queen && last.queen === layer.queen) joined[joined.length - 1] = { ...layer, from: last.from };
+    else joined.push(layer);
   }
   return joined;
 }

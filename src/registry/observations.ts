@@ -9,18 +9,19 @@ import {
   type RoughDay,
   yearOf,
 } from '../journal/day.ts';
-import type { Entry, EntryOf } from '../journal/entry.ts';
+import type { Entry, EntryKind, EntryOf } from '../journal/entry.ts';
 import type { ColonyId } from '../journal/ids.ts';
 import { workersOf } from './attribution.ts';
 import { yardOn } from './queries.ts';
-import type { Colony, Registry, TreatmentSpan } from './state.ts';
+import type { Registry, TreatmentSpan } from './state.ts';
+import { winterOf } from './winters.ts';
 
 /**
  * The observations of a registry as the traits read them: each with the queen whose workers made it, the yard and
  * season it is compared in, and for a mite count the treatment that may have spoilt it. O(entries).
  */
 export function traitObservations(registry: Registry): readonly TraitObservation[] {
-  const treatments = treatmentsByColony(registry);
+  const beside = { treatments: treatmentsByColony(registry), divided: firstDivisions(registry) };
   const winters = new Map<string, WinterObservation>();
   const observations: TraitObservation[] = [];
   for (const entry of registry.entries) {
@@ -30,7 +31,7 @@ export function traitObservations(registry: Registry): readonly TraitObservation
       if (entry.kind === 'winter-outcome' || !winters.has(key)) winters.set(key, winter);
       continue;
     }
-    const observation = observationOf(registry, entry, treatments);
+    const observation = observationOf(registry, entry, beside);
     if (observation) observations.push(observation);
   }
   return [...observations, ...winters.values()];
@@ -51,14 +52,21 @@ function shared(registry: Registry, entry: Entry, colony: ColonyId) {
   };
 }
 
+/** What else was done to a colony and bears on what is seen in it. */
+interface Beside {
+  readonly treatments: ReadonlyMap<ColonyId, readonly TreatmentSpan[]>;
+  /** By colony and year, the first day on which bees or brood were taken from it or given to it. */
+  readonly divided: ReadonlyMap<string, PlainDay>;
+}
+
 function observationOf(
   registry: Registry,
   entry: Entry,
-  treatments: ReadonlyMap<ColonyId, readonly TreatmentSpan[]>,
+  { treatments, divided }: Beside,
 ): TraitObservation | undefined {
   switch (entry.kind) {
     case 'inspection':
-      return { kind: 'inspection', ...shared(registry, entry, entry.colony), ...inspected(registry, entry) };
+      return { kind: 'inspection', ...shared(registry, entry, entry.colony), ...inspected(entry, divided) };
     case 'mite-count': {
       const treatment = treatmentOn(treatments.get(entry.colony) ?? [], entry.day);
       const about = shared(registry, entry, entry.colony);
@@ -85,10 +93,12 @@ function observationOf(
 const SCORED = ['gentle', 'calm', 'swarmTendency', 'framesOfBees', 'framesOfBrood', 'broodPattern'] as const;
 
 function inspected(
-  registry: Registry,
   entry: EntryOf<'inspection'>,
+  divided: Beside['divided'],
 ): Partial<Record<(typeof SCORED)[number], number>> {
-  const fields = dividedBefore(registry, entry) ? SCORED.filter((field) => !STRENGTH.has(field)) : SCORED;
+  const since = divided.get(seasonKey(entry.colony, entry.day));
+  const worked = since !== undefined && since <= firstDay(entry.day);
+  const fields = worked ? SCORED.filter((field) => !STRENGTH.has(field)) : SCORED;
   return Object.fromEntries(
     fields.flatMap((field) => (entry[field] === undefined ? [] : [[field, entry[field]]])),
   );
@@ -96,94 +106,27 @@ function inspected(
 
 const STRENGTH: ReadonlySet<string> = new Set(['framesOfBees', 'framesOfBrood']);
 
+function seasonKey(colony: ColonyId, day: RoughDay): string {
+  return `${colony} ${yearOf(day)}`;
+}
+
+const DIVIDES: ReadonlySet<EntryKind> = new Set<EntryKind>(['split', 'frames-moved', 'colonies-joined']);
+
 /**
- * Whether bees or brood were taken from or given to the colony earlier in the season: its strength then tells of the
+ * When bees or brood were first taken from or given to each colony in each season: its strength then tells of the
  * keeper's work, and the best colonies, which are the ones split, would look slow.
  */
-function dividedBefore(registry: Registry, { colony, day }: EntryOf<'inspection'>): boolean {
-  return (registry.colonies.get(colony)?.entries ?? []).some(
-    (entry) =>
-      (entry.kind === 'split' || entry.kind === 'frames-moved' || entry.kind === 'colonies-joined') &&
-      yearOf(entry.day) === yearOf(day) &&
-      firstDay(entry.day) <= firstDay(day),
-  );
-}
-
-/** Causes of an end that a winter may have. A colony sold in January was not lost to it. */
-const WINTER_LOSS: ReadonlySet<string> = new Set([
-  'winter',
-  'starved',
-  'mites',
-  'queenless',
-  'damp-or-cold',
-  'animal-or-weather',
-  'disease',
-  'unknown',
-]);
-
-/**
- * The winter that an entry tells of: an outcome, or the end of a colony between 1 November and 30 April by a cause
- * that a winter may have. Strength that the outcome leaves out is taken from the inspections around that winter.
- */
-function winterOf(registry: Registry, entry: Entry): WinterObservation | undefined {
-  if (entry.kind === 'winter-outcome') {
-    const { autumnFramesOfBees, springFramesOfBees } = entry;
-    return winter(registry, entry, entry.colony, entry.winter, entry.alive, {
-      ...(autumnFramesOfBees === undefined ? {} : { autumnFramesOfBees }),
-      ...(springFramesOfBees === undefined ? {} : { springFramesOfBees }),
-      ...(entry.cause ? { cause: entry.cause } : {}),
-    });
+function firstDivisions(registry: Registry): ReadonlyMap<string, PlainDay> {
+  const first = new Map<string, PlainDay>();
+  for (const colony of registry.colonies.values()) {
+    for (const { kind, day } of colony.entries) {
+      if (!DIVIDES.has(kind)) continue;
+      const key = seasonKey(colony.id, day);
+      const known = first.get(key);
+      if (known === undefined || firstDay(day) < known) first.set(key, firstDay(day));
+    }
   }
-  if (entry.kind !== 'colony-ended' || !WINTER_LOSS.has(entry.cause) || !isExactDay(entry.day))
-    return undefined;
-  const month = Number(entry.day.slice(5, 7));
-  if (month > 4 && month < 11) return undefined;
-  const spring = month >= 11 ? yearOf(entry.day) + 1 : yearOf(entry.day);
-  return winter(registry, entry, entry.colony, spring, false, { cause: entry.cause });
-}
-
-function winter(
-  registry: Registry,
-  entry: Entry,
-  colony: ColonyId,
-  season: number,
-  alive: boolean,
-  facts: Pick<WinterObservation, 'cause' | 'autumnFramesOfBees' | 'springFramesOfBees'>,
-): WinterObservation {
-  const record = registry.colonies.get(colony);
-  const intoWinter = `${season - 1}-12-01` as PlainDay;
-  const yard = record && yardOn(record, intoWinter);
-  return {
-    kind: 'winter',
-    id: entry.id,
-    day: dayNumber(lastDay(entry.day)),
-    dayExact: isExactDay(entry.day),
-    colony,
-    ...(yard ? { yard } : {}),
-    season,
-    alive,
-    workers: workersOf(registry, colony, intoWinter),
-    ...strengthAround(record, season),
-    ...facts,
-  };
-}
-
-/** Frames of bees at the last inspection from September to December, and at the first from March to mid May. */
-function strengthAround(
-  colony: Colony | undefined,
-  season: number,
-): Pick<WinterObservation, 'autumnFramesOfBees' | 'springFramesOfBees'> {
-  const counted = (colony?.entries ?? []).flatMap((entry) =>
-    entry.kind === 'inspection' && entry.framesOfBees !== undefined && isExactDay(entry.day)
-      ? [{ day: firstDay(entry.day) as string, frames: entry.framesOfBees }]
-      : [],
-  );
-  const autumn = counted.findLast(({ day }) => day >= `${season - 1}-09-01` && day <= `${season - 1}-12-31`);
-  const spring = counted.find(({ day }) => day >= `${season}-03-01` && day <= `${season}-05-15`);
-  return {
-    ...(autumn ? { autumnFramesOfBees: autumn.frames } : {}),
-    ...(spring ? { springFramesOfBees: spring.frames } : {}),
-  };
+  return first;
 }
 
 /**
