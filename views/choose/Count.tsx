@@ -1,4 +1,5 @@
-import { useId } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
+import { readNumber } from '../parts/use-typed-number.ts';
 import styles from './Count.module.css';
 
 export interface CountProps {
@@ -7,21 +8,28 @@ export interface CountProps {
   readonly onChange: (value: number | undefined) => void;
   readonly min: number;
   readonly max: number;
+  /** What a tap adds or takes away; any whole number can be typed. */
   readonly step?: number;
   readonly unit?: string;
   /** Words for no number; with them the number can be cleared. */
   readonly none?: string;
 }
 
-/** A number that a plan is made with: one line, the label before it, changed by taps or typed. */
+/** A whole number that a plan is made with: one line, the label before it, changed by taps or typed. */
 export function Count({ label, value, onChange, min, max, step = 1, unit, none }: CountProps) {
   const id = useId();
-  const clamp = (next: number) => Math.min(max, Math.max(min, Math.round(next / step) * step));
-  const move = (by: number) => onChange(clamp(value === undefined ? (by > 0 ? min : max) : value + by));
-  const typed = (text: string) => {
-    if (text.trim() === '') return onChange(none === undefined ? value : undefined);
-    const next = Number(text);
-    if (!Number.isNaN(next)) onChange(clamp(next));
+  // What is being typed stays as it is while the page is drawn anew around it.
+  const [typing, setTyping] = useState<string>();
+  const within = (next: number) => Math.min(max, Math.max(min, Math.round(next)));
+  const move = (by: number) => {
+    const from = value ?? (by > 0 ? min - by : max - by);
+    onChange(within(Math.round((from + by) / step) * step));
+  };
+  const take = (text: string) => {
+    setTyping(undefined);
+    const next = readNumber(text);
+    if (next !== undefined) onChange(within(next));
+    else if (text.trim() === '' && none !== undefined) onChange(undefined);
   };
   return (
     <div class={styles.count}>
@@ -46,13 +54,14 @@ export function Count({ label, value, onChange, min, max, step = 1, unit, none }
         <input
           id={id}
           type="number"
-          inputMode="decimal"
+          inputMode="numeric"
           min={min}
           max={max}
           step="any"
-          value={value ?? ''}
+          value={typing ?? value ?? ''}
           placeholder="–"
-          onChange={(event) => typed(event.currentTarget.value)}
+          onInput={(event) => setTyping(event.currentTarget.value)}
+          onChange={(event) => take(event.currentTarget.value)}
         />
         <button type="button" aria-label={`${label}: more`} onClick={() => move(step)}>
           +
