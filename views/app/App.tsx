@@ -2,6 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { Route, Router, Switch, useLocation } from 'wouter-preact';
 import type { Store } from '../../src/store/contract.ts';
 import styles from './App.module.css';
+import { BrokenScreen } from './BrokenScreen.tsx';
 import { DayLine } from './DayLine.tsx';
 import { FirstRun } from './FirstRun.tsx';
 import { hashHook } from './location.ts';
@@ -51,7 +52,7 @@ function Shell({ store }: { readonly store: Store }) {
         {!first && <DayLine />}
         <Problems />
         <main id="main" class={styles.main} ref={main} tabIndex={-1}>
-          {first ? <FirstRun /> : <Screens />}
+          <BrokenScreen at={path}>{first ? <FirstRun /> : <Screens />}</BrokenScreen>
         </main>
       </div>
     </div>

@@ -3,6 +3,7 @@ import { Button } from '../parts/Button.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import styles from './FirstRun.module.css';
 import { go, routes } from './routes.ts';
+import { areShut, ShutRecords } from './ShutRecords.tsx';
 import { StartOwn } from './StartOwn.tsx';
 import { useStore } from './store-context.ts';
 
@@ -11,6 +12,7 @@ export function FirstRun() {
   const store = useStore();
   const [starting, setStarting] = useState(false);
   const [trouble, setTrouble] = useState<string>();
+  if (areShut(store)) return <ShutRecords />;
   const openDemo = () =>
     store.open('demo').then(
       () => go(routes.yards()),

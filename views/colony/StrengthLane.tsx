@@ -40,7 +40,7 @@ export function StrengthLane({ colony, scale, top, height }: LaneProps) {
           <g key={`${day} ${at}`}>
             <circle class={styles.dot} cx={x} cy={dotY} r="3" />
             {last && (
-              <text class={styles.value} x={x} y={dotY - 7}>
+              <text class={styles.value} x={Math.min(x, scale.width - 12)} y={dotY - 7}>
                 {number(frames)}
               </text>
             )}

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { Colony } from '../../src/registry/state.ts';
 import { type RecordKind, routes } from '../app/routes.ts';
 import styles from './KindStrip.module.css';
@@ -17,8 +18,10 @@ const KINDS: readonly { readonly kind: RecordKind; readonly label: string }[] = 
 
 /** What can be recorded at this hive, side by side; it slides under the thumb. */
 export function KindStrip({ colony, kind }: { readonly colony: Colony; readonly kind: RecordKind }) {
+  const strip = useRef<HTMLElement>(null);
+  useLayoutEffect(() => showCurrent(strip.current), [kind]);
   return (
-    <nav class={styles.strip} aria-label="What to record">
+    <nav ref={strip} class={styles.strip} aria-label="What to record">
       <ul>
         {KINDS.map((each) => (
           <li key={each.kind}>
@@ -36,4 +39,11 @@ export function KindStrip({ colony, kind }: { readonly colony: Colony; readonly 
       </ul>
     </nav>
   );
+}
+
+/** Slides the strip, and not the page, until the kind that is open stands in its middle. */
+function showCurrent(strip: HTMLElement | null): void {
+  const current = strip?.querySelector<HTMLElement>('[aria-current]');
+  if (!strip || !current) return;
+  strip.scrollLeft = current.offsetLeft - (strip.clientWidth - current.offsetWidth) / 2;
 }

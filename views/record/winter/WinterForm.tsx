@@ -1,8 +1,13 @@
 import type { RoughDay } from '../../../src/journal/day.ts';
+import { routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
 import { winterInQuestion } from '../../parts/colony-facts.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
+import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
+import { Notice } from '../../parts/Notice.tsx';
+import { sentence, winterText } from '../../parts/words.ts';
 import type { RecordFormProps } from '../index.tsx';
+import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
 import { useKept } from '../use-kept.ts';
 import { OutcomeFields } from './OutcomeFields.tsx';
@@ -21,6 +26,9 @@ export function WinterForm({ colony }: RecordFormProps) {
   const kept = useKept(`winter ${colony.id}`, EMPTY);
   const { outcome } = kept.value;
   const winter = winterInQuestion(on);
+  const written = colony.entries.findLast(
+    (entry) => entry.kind === 'winter-outcome' && entry.winter === winter,
+  );
   const day = kept.value.day ?? (on as string as RoughDay);
   const draft = outcomeDraft(outcome, colony.id, winter, day);
   return (
@@ -32,6 +40,15 @@ export function WinterForm({ colony }: RecordFormProps) {
       missing="Say whether it is alive."
       onSaved={kept.forget}
     >
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
+      {written && (
+        <Notice title={`${sentence(winterText(winter))} is written down already`}>
+          <p>
+            <EntrySentence entry={written} /> <a href={routes.entry(written.id)}>Correct it</a> rather than
+            write it twice.
+          </p>
+        </Notice>
+      )}
       <OutcomeFields
         colony={colony}
         winter={winter}
