@@ -114,11 +114,14 @@ describe('a messy table', () => {
     await page.getByLabel('At which yard do the boxes of this table stand?').blur();
     await page.getByLabel('Leave row 9 out').check();
     await row(9).getByText('Left out by you').waitFor();
+    await page.getByLabel('Row 7, column M anew').fill('30.4.26');
+    await page.getByLabel('Row 7, column M anew').blur();
+    await row(7).getByText('Column M was changed here.').waitFor();
 
-    await button(page, /^Take in 5 rows/).click();
+    await button(page, /^Take in 6 rows/).click();
     await page.getByText('Write a name; initials will do.').waitFor();
     await page.getByLabel('Your name').fill('Ada');
-    await button(page, /^Take in 5 rows/).click();
+    await button(page, /^Take in 6 rows/).click();
     await page.getByText('Undo takes all of it back').waitFor();
 
     await goTo(page, '#/yards');

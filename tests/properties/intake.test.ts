@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plainWords } from '../../src/exchange/intake/fields.ts';
 import { guessColumns, type IntakePlan, planIntake, readTable } from '../../src/exchange/intake/index.ts';
+import { plainWords } from '../../src/exchange/intake/plain-words.ts';
 import { readDay } from '../../src/exchange/intake/values/day.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
 import { firstDay, lastDay } from '../../src/journal/day.ts';

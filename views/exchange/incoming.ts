@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Answers, ColumnMapping } from '../../src/exchange/intake/index.ts';
+import type { Answers, ColumnMapping, Mended } from '../../src/exchange/intake/index.ts';
 import type { Records } from '../../src/store/contract.ts';
 import type { Incoming } from './in/read-incoming.ts';
 
@@ -8,6 +8,8 @@ export interface TableWork {
   readonly mapping: readonly ColumnMapping[];
   readonly answers: Answers;
   readonly leaveOut: ReadonlySet<number>;
+  /** Cells written anew here; the keeper's own table stays as it was. */
+  readonly mended: Mended;
 }
 
 export interface OpenIncoming {

@@ -1,5 +1,6 @@
 import type { PlainDay } from '../../journal/day.ts';
-import { FIELD_NAMES, type Field, plainWords } from './fields.ts';
+import { FIELD_NAMES, type Field } from './fields.ts';
+import { plainWords } from './plain-words.ts';
 import { matchHeader, skippedBecause, type Table } from './table.ts';
 import { readDay } from './values/day.ts';
 import { readMark } from './values/mark.ts';

@@ -114,6 +114,9 @@ function whichDam(
   { ask }: CastContext,
 ): PlannedQueen {
   const sorted = [...queens].sort((a, b) => (tellingYear(b) ?? 0) - (tellingYear(a) ?? 0));
+  // Where her daughter stands in the box of one of them, that one is the likeliest: she was superseded there.
+  const there = sorted.find((queen) => queen.rows.some((each) => each.colony && each.colony === row.colony));
+  const likely = there ?? sorted[0];
   const value = (queen: PlannedQueen) => String(queen.rows[0]?.line ?? sorted.indexOf(queen));
   const words = (queen: PlannedQueen) => {
     const year = tellingYear(queen);
@@ -124,10 +127,10 @@ function whichDam(
     id: `which-dam:${row.line}`,
     text: `Which ${named.name} is the dam in row ${row.line}?`,
     options: sorted.map((queen) => ({ value: value(queen), words: words(queen) })),
-    ...(sorted[0] ? { guess: value(sorted[0]) } : {}),
+    ...(likely ? { guess: value(likely) } : {}),
     line: row.line,
   });
-  const chosen = sorted.find((queen) => value(queen) === answer) ?? sorted[0];
+  const chosen = sorted.find((queen) => value(queen) === answer) ?? likely;
   if (!chosen) throw new Error('A choice among no queens.');
   return chosen;
 }

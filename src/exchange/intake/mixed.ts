@@ -1,4 +1,4 @@
-import { plainWords } from './fields.ts';
+import { plainWords } from './plain-words.ts';
 import type { InspectionField } from './row.ts';
 import { readNumber } from './values/number.ts';
 import { type Outcome, readOutcome } from './values/outcome.ts';

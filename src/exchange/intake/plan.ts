@@ -8,6 +8,7 @@ import { type CastContext, castQueens } from './cast.ts';
 import type { ColumnMapping } from './columns.ts';
 import { compose, type PlannedDraft, type Scene } from './compose.ts';
 import { castDams } from './dams.ts';
+import { fillDown } from './fill-down.ts';
 import { prepareRows } from './prepare.ts';
 import { type Answers, answerTo, type Question } from './questions.ts';
 import { readRow } from './read-row.ts';
@@ -35,7 +36,7 @@ export type RowStatus =
 export interface PlannedRow {
   readonly line: number;
   readonly status: RowStatus;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly RowProblem[];
   /** What is taken from it, in words. */
   readonly summary: string;
   readonly queen?: QueenId;
@@ -74,7 +75,7 @@ export function planIntake(
   for (let round = 0; round <= table.rows.length; round += 1) {
     const attempt = planOnce(table, mapping, projection, options, blocked);
     const { scene, drafts } = attempt;
-    if (blockContradictory(scene.rows, drafts, projection, options.newId, blocked)) continue;
+    if (blockContradictory(scene.rows, drafts, projection, options, blocked)) continue;
     return finished(table, attempt, blocked, options, problems);
   }
   throw new Error('The planning of a table did not come to rest.');
@@ -104,8 +105,9 @@ function planOnce(
       return answerTo(question, answers);
     },
   };
-  const read = table.rows
-    .filter((row) => skippedBecause(table, row) === undefined && !leaveOut.has(row.line))
+  const records = table.rows.filter((row) => skippedBecause(table, row) === undefined);
+  const read = fillDown(records, mapping, context.ask)
+    .filter(({ line }) => !leaveOut.has(line))
     .map((row) => readRow(row, mapping, settings, today));
   for (const row of read) checkSubject(row);
   const rows = read.filter((row) => !blocked.has(row.line) && !row.problems.some(({ blocks }) => blocks));

@@ -2,8 +2,10 @@ import { firstDay, type PlainDay } from '../../journal/day.ts';
 import { colonyOfQueen } from '../../registry/queries.ts';
 import { type Cast, type CastContext, yearOfRow } from './cast.ts';
 import { type ReadRow, rowProblem } from './row.ts';
+import { sampleWords } from './summary.ts';
 import { readDay } from './values/day.ts';
 import { nameKey } from './values/name.ts';
+import { lostWords } from './values/outcome.ts';
 
 /** Settles what the cells of a row leave open before boxes are told apart: labels that are missing, days of losses. */
 export function prepareRows(
@@ -81,7 +83,7 @@ function settleLoss(
   }
   row.problems.push(
     rowProblem(row.line, undefined, {
-      found: outcome.is === 'dead' ? 'dead' : outcome.cause,
+      found: outcome.is === 'dead' ? 'dead' : lostWords(outcome.cause),
       because: ofQueen
         ? 'The day of the loss is not known, so she is entered without a box and her records as notes.'
         : 'The day of the loss is not known.',
@@ -92,7 +94,7 @@ function settleLoss(
   row.notes.push(
     outcome.is === 'dead'
       ? 'Lost; the day is not known.'
-      : `Queen ${outcome.cause.replaceAll('-', ' ')}; the day is not known.`,
+      : `Queen ${lostWords(outcome.cause)}; the day is not known.`,
   );
   delete row.outcome;
   delete row.colony;
@@ -126,8 +128,7 @@ function hasSuccessor(row: ReadRow, rows: readonly ReadRow[]): boolean {
 function recordsToNotes(row: ReadRow): void {
   for (const { day, field, value } of row.inspections.splice(0)) row.notes.push(`${day}: ${field} ${value}`);
   for (const { day, sample } of row.mites.splice(0)) {
-    const of = sample.method === 'natural-drop' ? `in ${sample.days} days` : `on ${sample.bees} bees`;
-    row.notes.push(`${day}: ${sample.mites} mites ${of}`);
+    row.notes.push(`${day}: ${sampleWords(sample)}`);
   }
   for (const { day, kilograms } of row.harvests.splice(0)) row.notes.push(`${day}: ${kilograms} kg of honey`);
   for (const { winter, outcome } of row.winters.splice(0)) {

@@ -19,6 +19,8 @@ export type InspectionField =
 /** A problem of a row; one that blocks keeps the row out, others leave a cell as a note. */
 export interface RowProblem extends Problem {
   readonly blocks: boolean;
+  /** The column of the cell, counted from 0; absent when the row as a whole is meant. */
+  readonly column?: number;
 }
 
 /** A row read cell by cell, before it is known which queen and which box are meant. */
@@ -72,7 +74,7 @@ export function rowProblem(
   return {
     code: 'row-invalid',
     where: placeOf(line, mapping),
-    ...(mapping ? { field: mapping.field } : {}),
+    ...(mapping ? { field: mapping.field, column: mapping.column } : {}),
     ...text,
   };
 }

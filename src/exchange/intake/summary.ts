@@ -1,6 +1,8 @@
 import type { PlannedBox } from './boxes.ts';
 import type { PlannedQueen } from './cast.ts';
 import type { InspectionField, ReadRow } from './row.ts';
+import type { MiteSample } from './values/mites.ts';
+import { lostWords } from './values/outcome.ts';
 
 const WORDS: Readonly<Record<InspectionField, string>> = {
   gentle: 'gentle',
@@ -24,11 +26,7 @@ export function summaryOf(
         `winter ${winter - 1}/${String(winter).slice(2)} ${outcome.is === 'dead' ? 'lost' : 'alive'}`,
     ),
     ...row.inspections.map(({ day, field, value }) => `${WORDS[field]} ${value} (${day})`),
-    ...row.mites.map(({ day, sample }) =>
-      sample.method === 'natural-drop'
-        ? `${sample.mites} mites in ${sample.days} days (${day})`
-        : `${sample.mites} ${sample.mites === 1 ? 'mite' : 'mites'} on ${sample.bees} bees (${day})`,
-    ),
+    ...row.mites.map(({ day, sample }) => `${sampleWords(sample)} (${day})`),
     ...row.harvests.map(({ day, kilograms }) => `${kilograms} kg of honey (${day})`),
     ...lossWords(row),
     ...(row.notes.length > 0 ? ['a note'] : []),
@@ -36,13 +34,22 @@ export function summaryOf(
   return [subject(queen, box), ...records].join('; ');
 }
 
+/** "3 mites on 300 bees", "1 mite in 2 days". */
+export function sampleWords(sample: MiteSample): string {
+  const mites = `${sample.mites} ${sample.mites === 1 ? 'mite' : 'mites'}`;
+  if (sample.method !== 'natural-drop') return `${mites} on ${sample.bees} bees`;
+  return sample.days === 1 ? `${mites} in a day` : `${mites} in ${sample.days} days`;
+}
+
 function subject(queen: PlannedQueen | undefined, box: PlannedBox | undefined): string {
   if (!queen) return box ? `${boxWords(box)}${box.known ? '' : ', a new box'}` : 'Nothing';
   const year = queen.year === undefined ? '' : ` of ${queen.year}`;
   const known = queen.known ? ', on record' : '';
   const dams = queen.dams.map((dam) => {
-    const sure = dam.probability < 1 ? ` (${Math.round(dam.probability * 100)} %)` : '';
-    return `${dam.queen.name ?? 'a queen without a name'}${sure}`;
+    const named = dam.queen.rows.length === 0 && !dam.queen.known ? 'known by name only' : '';
+    const share = dam.probability < 1 ? `${Math.round(dam.probability * 100)} %` : '';
+    const about = [share, named].filter(Boolean).join(', ');
+    return `${dam.queen.name ?? 'a queen without a name'}${about === '' ? '' : ` (${about})`}`;
   });
   const from = dams.length > 0 ? `, daughter of ${dams.join(' or ')}` : '';
   const place = box ? `, in ${boxWords(box)}` : '';
@@ -57,7 +64,5 @@ function boxWords({ label }: PlannedBox): string {
 function lossWords({ outcome, ended }: ReadRow): readonly string[] {
   if (!outcome || outcome.is === 'alive' || !ended) return [];
   if (outcome.is === 'joined') return [`joined (${ended})`];
-  return [
-    outcome.is === 'dead' ? `lost (${ended})` : `queen ${outcome.cause.replaceAll('-', ' ')} (${ended})`,
-  ];
+  return [outcome.is === 'dead' ? `lost (${ended})` : `queen ${lostWords(outcome.cause)} (${ended})`];
 }

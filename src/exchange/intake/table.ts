@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
-import { FIELD_NAMES, FIELDS, type Field, plainWords } from './fields.ts';
+import { FIELD_NAMES, FIELDS, type Field } from './fields.ts';
+import { plainWords } from './plain-words.ts';
 
 /** A keeper's table as rows of text, with the rows that name its columns told apart. */
 export interface Table {
@@ -76,6 +77,7 @@ function headerSpan(rows: readonly TableRow[]): { readonly from: number; readonl
   const looked = rows.slice(0, DEEPEST_HEADER);
   let from = looked.findIndex((row) => namesColumns(row, rows, 2));
   if (from < 0) from = looked.findIndex((row) => namesColumns(row, rows, 1));
+  if (from < 0) from = looked.findIndex((row) => standsOverNumbers(row, rows));
   if (from < 0) return { from: 0, to: 0 };
   let to = from + 1;
   for (let row = rows[to]; row && to < from + 3 && goesOn(row.cells); row = rows[to]) to += 1;
@@ -98,6 +100,23 @@ function namesColumns(row: TableRow, rows: readonly TableRow[], least: number): 
       other.cells.join('\n') !== whole &&
       known.filter((column) => other.cells[column] === row.cells[column]).length * 2 > known.length,
   );
+}
+
+/**
+ * True for a row of words in a language not known here: each cell another word, all columns of the rows below with one,
+ * and numbers or days below at least one of them.
+ */
+function standsOverNumbers(row: TableRow, rows: readonly TableRow[]): boolean {
+  const full = row.cells.filter((cell) => cell !== '');
+  if (full.length < 3 || full.length * 3 < row.cells.length * 2) return false;
+  if (new Set(full.map(plainWords)).size < full.length) return false;
+  if (!full.every((cell) => /^\p{L}/u.test(cell) && cell.length < 40 && !DESCENT.test(plainWords(cell))))
+    return false;
+  const below = rows.filter(({ line }) => line > row.line);
+  return row.cells.some((_, column) => {
+    const cells = below.flatMap(({ cells: all }) => all[column] || []);
+    return cells.length > 1 && cells.filter((cell) => /^\d/.test(cell)).length * 5 > cells.length * 3;
+  });
 }
 
 const WINTER_OR_YEAR = /^(19|20)\d\d$|^\d{2,4}\s*[/-]\s*\d{2,4}$/;
@@ -171,10 +190,30 @@ function usedColumns(header: readonly string[], rows: readonly TableRow[]): read
 }
 
 const TOTALS =
-  /^(totals?|sum|sums|average|avg|mean|count|summe|gesamt|anzahl|durchschnitt|mittel|somme|moyenne|suma|media)\b[\s:.]*/i;
+  /^(totals?|sum|sums|average|avg|mean|count|summe|gesamt|anzahl|durchschnitt|mittel|somme|moyenne|suma|media|celkem|prumer|razem|srednia|totalt|yhteensa)\b[\s:.]*/i;
 
-/** Why a row below the header holds no records: the header once more, or a row of totals. */
+/** Rows that say again, word for word, what one above them said: the line of the row, and of the first like it. */
+const repeated = new WeakMap<Table, ReadonlyMap<number, number>>();
+
+function repeatedRows(table: Table): ReadonlyMap<number, number> {
+  const known = repeated.get(table);
+  if (known) return known;
+  const first = new Map<string, number>();
+  const again = new Map<number, number>();
+  for (const { line, cells } of table.rows) {
+    const text = cells.join('\t');
+    const above = first.get(text);
+    if (above === undefined) first.set(text, line);
+    else again.set(line, above);
+  }
+  repeated.set(table, again);
+  return again;
+}
+
+/** Why a row below the header holds no records: the header once more, a row of totals, or a row said already. */
 export function skippedBecause(table: Table, row: TableRow): string | undefined {
+  const above = repeatedRows(table).get(row.line);
+  if (above !== undefined) return `Row ${above} once more, word for word.`;
   const full = row.cells.filter((cell) => cell !== '');
   const same = row.cells.filter(
     (cell, column) => cell !== '' && plainWords(cell) === plainWords(table.header[column] ?? ''),
@@ -185,4 +224,21 @@ export function skippedBecause(table: Table, row: TableRow): string | undefined 
   const sums = rest.length > 0 && rest.every((cell) => /^[\d.,\s%/-]+$/.test(cell));
   if (TOTALS.test(first) && (sums || full.length === 1)) return 'A row of totals.';
   return undefined;
+}
+
+/** Cells that the keeper wrote anew, by `cellKey`. */
+export type Mended = ReadonlyMap<string, string>;
+
+export function cellKey(line: number, column: number): string {
+  return `${line}:${column}`;
+}
+
+/** The table with those cells in place of its own. */
+export function mendTable(table: Table, mended: Mended): Table {
+  if (mended.size === 0) return table;
+  const rows = table.rows.map((row) => ({
+    ...row,
+    cells: row.cells.map((cell, column) => (mended.get(cellKey(row.line, column)) ?? cell).trim()),
+  }));
+  return { ...table, rows };
 }

@@ -1,7 +1,8 @@
+import type { PlainDay } from '../../journal/day.ts';
 import type { Draft } from '../../journal/entry.ts';
 import type { KeeperId } from '../../journal/ids.ts';
 import { canonicalText } from '../../journal/journal.ts';
-import { writeEntries } from '../../journal/write.ts';
+import { type Scribe, writeEntries } from '../../journal/write.ts';
 import { contradictionsOf, type Projection } from '../../registry/project.ts';
 import type { Contradiction } from '../../registry/state.ts';
 import type { PlannedDraft } from './compose.ts';
@@ -14,7 +15,7 @@ export function blockContradictory(
   rows: readonly ReadRow[],
   drafts: readonly PlannedDraft[],
   projection: Projection,
-  newId: () => string,
+  { newId, today }: { readonly newId: () => string; readonly today: PlainDay },
   blocked: Map<number, RowProblem[]>,
 ): boolean {
   const before = blocked.size;
@@ -22,12 +23,14 @@ export function blockContradictory(
     const problems = row.problems.filter(({ blocks }) => blocks);
     if (problems.length > 0) blocked.set(row.line, problems);
   }
+  // Tried as they will be written: after all that is on record, which of two entries of one day comes first.
+  const scribe = { keeper: newId() as KeeperId, now: () => new Date(`${today}T23:59:59.999Z`), newId };
   const written = writeEntries(
     drafts.map(({ draft }) => draft),
-    { keeper: newId() as KeeperId, now: () => new Date(0), newId },
+    scribe,
   );
   if (!written.ok) {
-    for (const planned of drafts) blockInvalid(planned, newId, blocked);
+    for (const planned of drafts) blockInvalid(planned, scribe, blocked);
     return blocked.size > before;
   }
   const byEntry = new Map(written.value.map((entry, index) => [entry.id, drafts[index]]));
@@ -40,8 +43,8 @@ export function blockContradictory(
   return blocked.size > before;
 }
 
-function blockInvalid(planned: PlannedDraft, newId: () => string, blocked: Map<number, RowProblem[]>): void {
-  const alone = writeEntries([planned.draft], { keeper: newId() as KeeperId, now: () => new Date(0), newId });
+function blockInvalid(planned: PlannedDraft, scribe: Scribe, blocked: Map<number, RowProblem[]>): void {
+  const alone = writeEntries([planned.draft], scribe);
   if (alone.ok) return;
   for (const line of planned.lines) {
     for (const problem of alone.problems)

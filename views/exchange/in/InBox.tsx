@@ -86,7 +86,12 @@ function useOpen(): (text: string, name: string) => void {
     const incoming = readIncoming(text, name);
     const work =
       incoming.is === 'table'
-        ? { mapping: guessColumns(incoming.table, today), answers: {}, leaveOut: new Set<number>() }
+        ? {
+            mapping: guessColumns(incoming.table, today),
+            answers: {},
+            leaveOut: new Set<number>(),
+            mended: new Map(),
+          }
         : undefined;
     opened.value = { records: records.value, incoming, ...(work ? { work } : {}) };
     go(routes.exchange({ incoming: 'open' }));

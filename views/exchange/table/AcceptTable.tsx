@@ -13,12 +13,14 @@ import styles from './Table.module.css';
 export interface AcceptTableProps {
   readonly name: string;
   readonly plan: IntakePlan;
+  /** An answer is being worked in: what would be written is not yet what is shown. */
+  readonly busy: boolean;
   readonly onAway: () => void;
   readonly onTaken: (words: string) => void;
 }
 
 /** Takes in every good row as one action, or puts the table away. */
-export function AcceptTable({ name, plan, onAway, onTaken }: AcceptTableProps) {
+export function AcceptTable({ name, plan, busy: reading, onAway, onTaken }: AcceptTableProps) {
   const store = useStore();
   const [keeper, setKeeper] = useState('');
   const [asked, setAsked] = useState(false);
@@ -54,7 +56,7 @@ export function AcceptTable({ name, plan, onAway, onTaken }: AcceptTableProps) {
       <ProblemList problems={problems} />
       <FormActions>
         {can && (
-          <Button look="main" size="hive" disabled={busy} onPress={take}>
+          <Button look="main" size="hive" disabled={busy || reading} onPress={take}>
             Take in {counted(good, 'row')}
           </Button>
         )}

@@ -1,5 +1,6 @@
-import type { PlannedRow } from '../../../src/exchange/intake/index.ts';
-import type { Problem } from '../../../src/journal/problems.ts';
+import type { PlannedRow, RowProblem } from '../../../src/exchange/intake/index.ts';
+import { columnLetter } from '../../../src/exchange/intake/row.ts';
+import { Button } from '../../parts/Button.tsx';
 import { plainDays } from '../../parts/days.ts';
 import { sentence } from '../../parts/words.ts';
 import { rowWords, STATUS_WORDS } from './plan-words.ts';
@@ -8,11 +9,15 @@ import styles from './Rows.module.css';
 export interface RowProps {
   readonly row: PlannedRow;
   readonly cells: readonly string[];
+  /** Columns whose cell the keeper wrote anew. */
+  readonly mended: readonly number[];
   readonly onToggle: () => void;
+  /** Writes a cell anew; without a text it is again as it stood in the table. */
+  readonly onMend: (column: number, text: string | undefined) => void;
 }
 
-/** One row: as it stands in the table, what is written of it, what is wrong with it. */
-export function Row({ row, cells, onToggle }: RowProps) {
+/** One row: as it stands in the table, what is written of it, what is wrong with it and can be mended here. */
+export function Row({ row, cells, mended, onToggle, onMend }: RowProps) {
   const { line, status, summary, problems } = row;
   const skipped = status === 'skipped';
   const full = cells.filter((cell) => cell !== '');
@@ -29,10 +34,24 @@ export function Row({ row, cells, onToggle }: RowProps) {
         {problems.length > 0 && (
           <ul class={styles.problems}>
             {problems.map((problem) => (
-              <RowProblem key={problem.where + problem.because + problem.found} problem={problem} />
+              <Faulty
+                key={problem.where + problem.because}
+                line={line}
+                problem={problem}
+                cell={problem.column === undefined ? undefined : cells[problem.column]}
+                onMend={onMend}
+              />
             ))}
           </ul>
         )}
+        {mended.map((column) => (
+          <p key={column} class={styles.mended}>
+            Column {columnLetter(column)} was changed here.
+            <Button look="quiet" onPress={() => onMend(column, undefined)}>
+              As it was
+            </Button>
+          </p>
+        ))}
       </td>
       <td class={styles.leave}>
         {!skipped && (
@@ -51,13 +70,40 @@ export function Row({ row, cells, onToggle }: RowProps) {
   );
 }
 
-function RowProblem({ problem: { where, found, because, remedy } }: { readonly problem: Problem }) {
+interface FaultyProps {
+  readonly line: number;
+  readonly problem: RowProblem;
+  /** What stands in the cell that is meant; absent when the row as a whole is. */
+  readonly cell: string | undefined;
+  readonly onMend: RowProps['onMend'];
+}
+
+function Faulty({ line, problem: { where, found, because, remedy, column }, cell, onMend }: FaultyProps) {
   // The row stands in front already; the column is what is left to say.
-  const column = where.replace(/^Row \d+(, )?/, '');
+  const place = where.replace(/^Row \d+(, )?/, '');
   return (
     <li>
-      {column && <strong>{sentence(column)}: </strong>}
-      {plainDays(because)} Found: <span class={styles.found}>{found}</span>. {plainDays(remedy)}
+      <p>
+        {place && <strong>{sentence(place)}: </strong>}
+        {plainDays(because)} Found: <span class={styles.found}>{found}</span>. {remedyWords(remedy)}
+      </p>
+      {column !== undefined && cell !== undefined && (
+        <label class={styles.mend}>
+          <span>Mend it here</span>
+          <input
+            type="text"
+            autocomplete="off"
+            aria-label={`Row ${line}, column ${columnLetter(column)} anew`}
+            value={cell}
+            onChange={(event) => onMend(column, event.currentTarget.value)}
+          />
+        </label>
+      )}
     </li>
   );
+}
+
+/** Days that a remedy gives as examples stay as they are to be typed. */
+function remedyWords(remedy: string): string {
+  return /^Write .*\d{4}-\d\d/.test(remedy) ? remedy : plainDays(remedy);
 }

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import type { IntakePlan, PlannedRow, Table } from '../../../src/exchange/intake/index.ts';
+import { cellKey, type IntakePlan, type PlannedRow, type Table } from '../../../src/exchange/intake/index.ts';
 import { Button } from '../../parts/Button.tsx';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
+import type { TableWork } from '../incoming.ts';
 import { countStatus, draftsSentence, statusSentence } from './plan-words.ts';
 import { Row } from './Row.tsx';
 import styles from './Rows.module.css';
@@ -9,8 +10,8 @@ import styles from './Rows.module.css';
 export interface RowsProps {
   readonly table: Table;
   readonly plan: IntakePlan;
-  readonly leaveOut: ReadonlySet<number>;
-  readonly onLeaveOut: (leaveOut: ReadonlySet<number>) => void;
+  readonly work: TableWork;
+  readonly onWork: (work: TableWork) => void;
 }
 
 type Shown = 'all' | 'check';
@@ -18,7 +19,7 @@ type Shown = 'all' | 'check';
 const STEP = 100;
 
 /** What every row would write, with its problems by row and column; on a phone as cards, at a desk as a table. */
-export function Rows({ table, plan, leaveOut, onLeaveOut }: RowsProps) {
+export function Rows({ table, plan, work, onWork }: RowsProps) {
   const [shown, setShown] = useState<Shown>('all');
   const [most, setMost] = useState(STEP);
   const counts = countStatus(plan.rows);
@@ -26,9 +27,15 @@ export function Rows({ table, plan, leaveOut, onLeaveOut }: RowsProps) {
   const filtered = shown === 'check' && toCheck.length > 0 ? toCheck : plan.rows;
   const cells = new Map(table.rows.map((row) => [row.line, row.cells]));
   const toggle = ({ line }: PlannedRow) => {
-    const next = new Set(leaveOut);
-    if (!next.delete(line)) next.add(line);
-    onLeaveOut(next);
+    const leaveOut = new Set(work.leaveOut);
+    if (!leaveOut.delete(line)) leaveOut.add(line);
+    onWork({ ...work, leaveOut });
+  };
+  const mend = ({ line }: PlannedRow, column: number, text: string | undefined) => {
+    const mended = new Map(work.mended);
+    if (text === undefined) mended.delete(cellKey(line, column));
+    else mended.set(cellKey(line, column), text);
+    onWork({ ...work, mended });
   };
   return (
     <>
@@ -60,7 +67,16 @@ export function Rows({ table, plan, leaveOut, onLeaveOut }: RowsProps) {
         </thead>
         <tbody>
           {filtered.slice(0, most).map((row) => (
-            <Row key={row.line} row={row} cells={cells.get(row.line) ?? []} onToggle={() => toggle(row)} />
+            <Row
+              key={row.line}
+              row={row}
+              cells={cells.get(row.line) ?? []}
+              mended={table.header.flatMap((_, column) =>
+                work.mended.has(cellKey(row.line, column)) ? [column] : [],
+              )}
+              onToggle={() => toggle(row)}
+              onMend={(column, text) => mend(row, column, text)}
+            />
           ))}
         </tbody>
       </table>

@@ -1,5 +1,5 @@
 import { type PlainDay, RoughDay } from '../../../journal/day.ts';
-import { plainWords } from '../fields.ts';
+import { plainWords } from '../plain-words.ts';
 
 /** Days as keepers write them. A season or a year gives the year: no more is known. */
 
@@ -12,19 +12,24 @@ export type ReadDay =
   | { readonly is: 'either'; readonly dayFirst: RoughDay; readonly monthFirst: RoughDay }
   | { readonly is: 'unreadable'; readonly because: string };
 
+/** Names of the months in a dozen languages, from memory, and the Roman numerals by which some write them. */
 const MONTHS: readonly (readonly string[])[] = [
-  ['jan', 'january', 'januar', 'janner', 'janvier', 'janv', 'enero', 'ene', 'gennaio', 'januari'],
-  ['feb', 'february', 'februar', 'fevrier', 'fev', 'febrero', 'febbraio', 'februari'],
-  ['mar', 'march', 'marz', 'mars', 'maerz', 'marzo', 'maart', 'mrz'],
-  ['apr', 'april', 'avril', 'avr', 'abril', 'abr', 'aprile'],
-  ['may', 'mai', 'mayo', 'maggio', 'mei', 'maj'],
-  ['jun', 'june', 'juni', 'juin', 'junio', 'giugno'],
-  ['jul', 'july', 'juli', 'juillet', 'juil', 'julio', 'luglio'],
-  ['aug', 'august', 'aout', 'agosto', 'augustus', 'augusti', 'ago'],
-  ['sep', 'sept', 'september', 'septembre', 'septiembre', 'settembre'],
-  ['oct', 'october', 'oktober', 'octobre', 'octubre', 'ottobre', 'okt'],
-  ['nov', 'november', 'novembre', 'noviembre'],
-  ['dec', 'december', 'dezember', 'decembre', 'diciembre', 'dicembre', 'dez', 'dic'],
+  'jan january januar janner janvier janv enero ene gennaio januari leden ledna stycznia styczen tammikuu i'.split(
+    ' ',
+  ),
+  'feb february februar fevrier fev febrero febbraio februari unor unora lutego luty helmikuu ii'.split(' '),
+  'mar march marz mars maerz marzo maart mrz brezen brezna marca marzec marts maaliskuu iii'.split(' '),
+  'apr april avril avr abril abr aprile duben dubna kwietnia kwiecien huhtikuu iv'.split(' '),
+  'may mai mayo maggio mei maj kveten kvetna maja toukokuu v'.split(' '),
+  'jun june juni juin junio giugno cerven cervna czerwca czerwiec kesakuu vi'.split(' '),
+  'jul july juli juillet juil julio luglio cervenec cervence lipca lipiec heinakuu vii'.split(' '),
+  'aug august aout agosto augustus augusti ago srpen srpna sierpnia sierpien elokuu viii'.split(' '),
+  'sep sept september septembre septiembre settembre zari wrzesnia wrzesien syyskuu ix'.split(' '),
+  'oct october oktober octobre octubre ottobre okt rijen rijna pazdziernika pazdziernik lokakuu x'.split(' '),
+  'nov november novembre noviembre listopad listopadu listopada marraskuu xi'.split(' '),
+  'dec december dezember decembre diciembre dicembre dez dic desember prosinec prosince grudnia grudzien joulukuu xii'.split(
+    ' ',
+  ),
 ];
 const MONTH_OF = new Map(MONTHS.flatMap((names, index) => names.map((name) => [name, index + 1] as const)));
 const SEASON =
@@ -89,7 +94,9 @@ function readWorded(text: string, today: PlainDay): ReadDay | undefined {
   const parts = words
     .replace(/(\d)(st|nd|rd|th)\b/g, '$1')
     .split(' ')
-    .filter((part) => part !== 'of' && part !== 'de');
+    .filter((part) => part !== 'of' && part !== 'de')
+    // A Finnish month bears the ending of its case.
+    .map((part) => part.replace(/kuu(?:ta|n|ssa)$/, 'kuu'));
   const months = parts.filter((part) => MONTH_OF.has(part));
   const numbers = parts.filter((part) => /^\d{1,4}$/.test(part));
   if (months.length !== 1 || months.length + numbers.length !== parts.length) return undefined;

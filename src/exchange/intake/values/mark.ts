@@ -1,5 +1,5 @@
 import type { MarkColour } from '../../../journal/entries/queen.ts';
-import { plainWords } from '../fields.ts';
+import { plainWords } from '../plain-words.ts';
 import { saysUnknown } from './name.ts';
 
 export type ReadMark =
@@ -7,52 +7,23 @@ export type ReadMark =
   | { readonly is: 'unmarked' }
   | { readonly is: 'unreadable' };
 
-const COLOURS: Readonly<Record<string, MarkColour>> = {
-  white: 'white',
-  weiss: 'white',
-  blanc: 'white',
-  blanche: 'white',
-  blanco: 'white',
-  bianco: 'white',
-  wit: 'white',
-  w: 'white',
-  yellow: 'yellow',
-  gelb: 'yellow',
-  jaune: 'yellow',
-  amarillo: 'yellow',
-  giallo: 'yellow',
-  geel: 'yellow',
-  y: 'yellow',
-  yel: 'yellow',
-  red: 'red',
-  rot: 'red',
-  rouge: 'red',
-  rojo: 'red',
-  rosso: 'red',
-  rood: 'red',
-  r: 'red',
-  green: 'green',
-  grun: 'green',
-  gruen: 'green',
-  vert: 'green',
-  verde: 'green',
-  groen: 'green',
-  g: 'green',
-  grn: 'green',
-  blue: 'blue',
-  blau: 'blue',
-  bleu: 'blue',
-  azul: 'blue',
-  blu: 'blue',
-  blauw: 'blue',
-  b: 'blue',
-  orange: 'other',
-  pink: 'other',
-  silver: 'other',
-  gold: 'other',
-  purple: 'other',
-  black: 'other',
+/** Words for the colours, as `plainWords` leaves them; those of other languages are from memory. */
+const WORDS: Readonly<Record<MarkColour, string>> = {
+  white:
+    'white weiss blanc blanche blanco bianco wit w bila bily biela biala bialy vit hvid hvit valkoinen белыи біла білии',
+  yellow:
+    'yellow gelb jaune amarillo giallo geel y yel zluta zluty zlta zolta zolty gul keltainen желтыи жовта жовтии',
+  red: 'red rot rouge rojo rosso rood r cervena cerveny czerwona czerwony rod punainen красныи червона червонии',
+  green:
+    'green grun gruen vert verde groen g grn zelena zeleny zielona zielony gron vihrea зеленыи зелена зелении',
+  blue: 'blue blau bleu azul blu blauw b modra modry niebieska niebieski bla sininen синии синя',
+  other: 'orange pink silver gold purple black',
 };
+const COLOURS = new Map<string, MarkColour>(
+  Object.entries(WORDS).flatMap(([colour, words]) =>
+    words.split(' ').map((word) => [word, colour as MarkColour] as const),
+  ),
+);
 const UNMARKED = new Set([
   'unmarked',
   'no',
@@ -75,8 +46,8 @@ export function readMark(text: string): ReadMark {
     .replace(/\s+/g, ' ')
     .trim();
   if (UNMARKED.has(words) || UNMARKED.has(plainWords(text))) return { is: 'unmarked' };
-  const match = /^([a-z]+?)\s*(\d{1,3})?$/.exec(words);
-  const colour = match?.[1] === undefined ? undefined : COLOURS[match[1]];
+  const match = /^(\p{L}+?)\s*(\d{1,3})?$/u.exec(words);
+  const colour = match?.[1] === undefined ? undefined : COLOURS.get(match[1]);
   if (!colour) return { is: 'unreadable' };
   return { is: 'marked', colour, ...(match?.[2] ? { number: match[2] } : {}) };
 }

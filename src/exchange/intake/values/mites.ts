@@ -37,7 +37,8 @@ export function miteHeader(header: string): MiteHeader {
 }
 
 const BEES = /^(\d{1,4})\s*(?:\/|:|of|in|per|aus|von|auf|sur|de)\s*(\d{2,4})\s*(?:bees|bienen)?$/i;
-const DAYS = /^(\d{1,5})\s*(?:\/|in|over|per)\s*(\d{1,2})\s*(?:d|days?|tagen?|tage|jours)\.?$/i;
+const DAYS =
+  /^(\d{1,5})\s*(?:\/|in|over|per)\s*(\d{1,2})\s*(?:d|days?|tagen?|tage|jours|dny|dní|dni|dage|dager|dagar|dygn|vrk)\.?$/i;
 const PER_DAY = /^(\d{1,5})\s*(?:\/|per|a|pro)\s*(?:d|day|tag|jour)\.?$/i;
 const PERCENT = /^[<>~]?\s*\d+(?:[.,]\d+)?\s*%$/;
 

@@ -1,4 +1,4 @@
-import { plainWords } from '../fields.ts';
+import { plainWords } from '../plain-words.ts';
 
 /** A queen as a cell names her: "Birch", "Birch 2021", "Birch '21". */
 export interface NamedQueen {
@@ -47,15 +47,44 @@ const UNKNOWN = new Set([
   '.',
   'open',
   'x',
+  'not sure',
+  'tbd',
+  'keine angabe',
+  'k.a.',
+  'neznámá',
+  'neznama',
+  'neznámy',
+  'nieznana',
+  'nieznany',
+  'okänd',
+  'ukjent',
+  'tuntematon',
+  'невідомо',
+  'невідома',
+  'неизвестно',
+  'неизвестна',
 ]);
+
+/** Words in place of a name, by the key of a name. */
+const NAMELESS =
+  /^(no name|unnamed|nameless|without (a )?name|ohne namen?|namenlos|sans nom|sin nombre|bez jmena|bez mena|bez imienia|uten navn|utan namn|nimeton)$/;
 
 export function saysUnknown(text: string): boolean {
   return UNKNOWN.has(text.trim().toLowerCase());
 }
 
+/** Keys of names met lately: a table of thousands asks for the same few over and over. */
+const keys = new Map<string, string>();
+const MOST_KEYS = 20_000;
+
 /** The same name however it is written: case, spaces, accents and signs do not tell queens apart. */
 export function nameKey(name: string): string {
-  return plainWords(name) || name.trim().toLowerCase();
+  const known = keys.get(name);
+  if (known !== undefined) return known;
+  const key = plainWords(name) || name.trim().toLowerCase();
+  if (keys.size >= MOST_KEYS) keys.clear();
+  keys.set(name, key);
+  return key;
 }
 
 const YEAR_BEHIND =
@@ -76,7 +105,7 @@ export function readName(text: string): NamedQueen {
 }
 
 const DESCENT_BEFORE =
-  /^(?:(?:grand)?daughter of|daughter|dtr\.?(?: of)?|d\.\s*of|d\/o|d of|dau\.? of|out of|ex|f1(?: of| from|[- ])|raised from|grafted from|graft from|graft of|cells? from|cells? of|split (?:of|from|off)|from|off|tochter (?:von|der)|t\. ?v\.|fille de|hija de|figlia di|dochter van|datter af)\s*(?<name>.+)$/iu;
+  /^(?:(?:grand)?daughter of|daughter|dtr\.?(?: of)?|d\.\s*of|d\/o|d of|dau\.? of|out of|ex|f1(?: of| from|[- ])|raised from|grafted from|graft from|graft of|cells? from|cells? of|split (?:of|from|off)|from|off|tochter (?:von|der)|t\. ?v\.|fille de|hija de|figlia di|dochter van|datter (?:af|av|etter)|dotter (?:till|av|efter)|dcera(?: od| po)?|c[oó]rka(?: po| od)?|tytär)\s*(?<name>.+)$/iu;
 const DESCENT_BEHIND = /^(?<name>.+?)(?:['’]s (?:daughter|dtr)|\s+(?:daughter|dtr|f1|tochter|tochter))$/iu;
 
 /** The dam that descent words name: "daughter of Birch", "Birch F1", "ex Birch". Nothing when there are none. */
@@ -88,6 +117,9 @@ export function descentFrom(text: string): string | undefined {
   );
 }
 
+/** "the queen in 3" names the queen of a box, as "3" does. */
+const QUEEN_OF = /^(?:the )?(?:queen|königin|konigin) (?:in|of|from|von|in der|aus) /iu;
+
 /** Reads a cell of a column of dams. */
 export function readDam(text: string): ReadDam {
   const trimmed = text.trim();
@@ -97,6 +129,13 @@ export function readDam(text: string): ReadDam {
   }
   if (/\b(swarm|schwarm|essaim|enjambre)\b/i.test(trimmed) && !/^swarm queen$/i.test(trimmed)) {
     return { is: 'unclear', because: 'A swarm may have left with the old queen or with a daughter.' };
+  }
+  if (
+    /^(self|selbst|itself|own|own queen|supersed\w*|emergency|swarm cells?|raised (her|their) own)$/i.test(
+      trimmed,
+    )
+  ) {
+    return { is: 'unclear', because: 'This says how she came to be, and not whose eggs they were.' };
   }
   const cross = /^(?<dam>.+?)\s+[x×]\s+(?<mates>.+)$/iu.exec(trimmed)?.groups;
   const said = cross?.dam ?? trimmed;
@@ -109,8 +148,9 @@ export function readDam(text: string): ReadDam {
     '',
   );
   const dams = clean
+    .replace(/\(\s*(or|oder|ou)\s+([^()]+)\)/giu, ' $1 $2')
     .split(/\s+(?:or|oder|ou|o)\s+/iu)
-    .map(readName)
+    .map((dam) => readName(dam.trim().replace(QUEEN_OF, '')))
     .filter(({ name }) => !saysUnknown(name));
   if (dams.length === 0) return { is: 'unknown' };
   const mates = cross?.mates && !saysUnknown(cross.mates) ? cross.mates.trim() : undefined;
@@ -127,7 +167,7 @@ export interface ReadQueen {
 /** Reads a cell of a column of queens, in which her descent may stand too: "Elder (d. of Cedar)". */
 export function readQueen(text: string): ReadQueen {
   const trimmed = text.trim();
-  if (saysUnknown(trimmed)) return {};
+  if (saysUnknown(trimmed) || NAMELESS.test(nameKey(trimmed))) return {};
   if (/^(no queen|queenless|keine|weisellos|sin reina)$/i.test(trimmed)) return { remark: trimmed };
   const bracket = /^(?<name>[^([]+?)\s*[([](?<inside>[^)\]]+)[)\]]\s*$/u.exec(trimmed)?.groups;
   if (bracket?.name && bracket.inside && !/^\s*(19|20)\d\d\s*$/.test(bracket.inside)) {

@@ -1,6 +1,6 @@
 import type { LossCause } from '../../../journal/entries/colony.ts';
 import type { QueenLossCause } from '../../../journal/entries/queen.ts';
-import { plainWords } from '../fields.ts';
+import { plainWords } from '../plain-words.ts';
 
 /** What became of a colony or a queen. */
 export type Outcome =
@@ -10,9 +10,9 @@ export type Outcome =
   | { readonly is: 'joined' };
 
 const ALIVE =
-  /^(alive|a live|ok|okay|yes|y|1|survived|survivor|lives|living|still here|good|strong|weak|lebt|lebendig|ja|uberlebt|stark|schwach|vivant|vivante|oui|viva|vivo|si|strong cluster|made it|came through)$/;
+  /^(alive|a live|ok|okay|yes|y|1|survived|survivor|lives|living|still here|good|strong|weak|lebt|lebendig|ja|uberlebt|stark|schwach|vivant|vivante|oui|viva|vivo|si|strong cluster|made it|came through|ano|tak|zije|prezila|zyje|lever|elossa)$/;
 const DEAD =
-  /^(dead|died|no|n|0|lost|loss|dead out|deadout|gone|perished|did not survive|tot|nein|eingegangen|gestorben|verlust|mort|morte|non|muerta|muerto|morta|dead colony)$/;
+  /^(dead|died|no|n|0|lost|loss|dead out|deadout|gone|perished|did not survive|tot|nein|eingegangen|gestorben|verlust|mort|morte|non|muerta|muerto|morta|dead colony|ne|nie|nej|nei|uhynula|uhynulo|uhyn|padla|padlo|dod|doda|kuollut)$/;
 
 const CAUSES: readonly (readonly [RegExp, LossCause])[] = [
   [/\b(starved|starvation|starve|verhungert|no food|out of food)\b/, 'starved'],
@@ -35,6 +35,24 @@ const QUEENS: readonly (readonly [RegExp, QueenLossCause])[] = [
   [/\b(sold|given|gave|gifted|given away|verkauft|abgegeben|verschenkt|vendue|vendida)\b/, 'given-away'],
   [/\b(missing|not found|disappeared|vanished|verschwunden)\b/, 'not-found'],
 ];
+
+const LOST_WORDS: Readonly<Record<QueenLossCause, string>> = {
+  superseded: 'superseded',
+  swarmed: 'left with a swarm',
+  'failed-to-emerge': 'did not emerge',
+  'failed-to-mate': 'did not mate',
+  'drone-layer': 'laid drones only',
+  killed: 'killed',
+  'given-away': 'given away',
+  'died-with-colony': 'died with her colony',
+  'not-found': 'not found any more',
+  unknown: 'lost',
+};
+
+/** What became of a queen, in words: "given away", "superseded". */
+export function lostWords(cause: QueenLossCause): string {
+  return LOST_WORDS[cause];
+}
 
 /** Reads words of a fate; nothing when there is none among them. */
 export function readOutcome(text: string): Outcome | undefined {
