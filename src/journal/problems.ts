@@ -15,7 +15,7 @@ export type ProblemCode =
   | 'worker-failed'
   | ContradictionCode;
 
-/** Contradictions between entries: see `src/registry/rules`. A keeper may overrule one with a reason. */
+/** Contradictions between entries: see `src/registry/apply`. A keeper may overrule one with a reason. */
 export type ContradictionCode =
   | 'queen-in-two-colonies'
   | 'two-queens-in-colony'

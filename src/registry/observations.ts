@@ -99,9 +99,12 @@ function inspected(
   const since = divided.get(seasonKey(entry.colony, entry.day));
   const worked = since !== undefined && since <= firstDay(entry.day);
   const fields = worked ? SCORED.filter((field) => !STRENGTH.has(field)) : SCORED;
-  return Object.fromEntries(
-    fields.flatMap((field) => (entry[field] === undefined ? [] : [[field, entry[field]]])),
-  );
+  const figures: Partial<Record<(typeof SCORED)[number], number>> = {};
+  for (const field of fields) {
+    const figure = entry[field];
+    if (figure !== undefined) figures[field] = figure;
+  }
+  return figures;
 }
 
 const STRENGTH: ReadonlySet<string> = new Set(['framesOfBees', 'framesOfBrood']);

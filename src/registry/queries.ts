@@ -3,8 +3,6 @@ import type { KeeperId, QueenId, YardId } from '../journal/ids.ts';
 import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
 
-export { whoseEggs } from './brood.ts';
-
 /** True when the colony had begun and not ended on this day. */
 export function isAlive(colony: Colony, on: PlainDay): boolean {
   if (firstDay(colony.started) > on) return false;

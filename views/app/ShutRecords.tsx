@@ -47,7 +47,7 @@ export function ShutRecords() {
           <p>While online, so that a newer page can come.</p>
         </li>
       </ul>
-      <p class={styles.stays} role="status">
+      <p class={outcome ? styles.stays : ''} role="status">
         {outcome}
       </p>
     </div>

@@ -3,8 +3,8 @@ import type { CellAge } from '../../src/journal/entries/increase.ts';
 import type { Draft } from '../../src/journal/entry.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
 import type { FrameCounts, Parentage } from '../../src/journal/shared.ts';
-import { OLDEST_DAYS } from '../../src/registry/apply/eggs.ts';
-import { headOn, whoseEggs } from '../../src/registry/queries.ts';
+import { OLDEST_DAYS, whoseEggs } from '../../src/registry/brood.ts';
+import { headOn } from '../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../src/registry/state.ts';
 import type { FrameKind } from '../split/plan.ts';
 

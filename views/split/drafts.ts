@@ -2,8 +2,8 @@ import type { PartQueen, SplitPart } from '../../src/journal/entries/increase.ts
 import type { Draft } from '../../src/journal/entry.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
 import type { Parentage } from '../../src/journal/shared.ts';
-import { OLDEST_DAYS } from '../../src/registry/apply/eggs.ts';
-import { tenureOn, whoseEggs } from '../../src/registry/queries.ts';
+import { OLDEST_DAYS, whoseEggs } from '../../src/registry/brood.ts';
+import { tenureOn } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { type PlanPart, type PlanQueen, queenOf, type SplitPlan } from './plan.ts';
 

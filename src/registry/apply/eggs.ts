@@ -6,8 +6,6 @@ import { broodFrom, MOST_CARRIES } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Queen, Tenure } from '../state.ts';
 
-export { OLDEST_DAYS } from '../brood.ts';
-
 /** Whether the queens named as dams can have laid the eggs. */
 
 /** Days from the egg to the queen, at most. */
