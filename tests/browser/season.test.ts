@@ -1,10 +1,21 @@
+import { readFileSync } from 'node:fs';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readJournalFile } from '../../src/exchange/journal-file/index.ts';
 import { project } from '../../src/registry/project.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
 import { type RunningApp, startApp } from './support/app.ts';
-import { addColony, onDay, openColony, savedJournal, startOwn, tapper } from './support/steps.ts';
+import {
+  addColony,
+  goTo,
+  onDay,
+  openColony,
+  openDemo,
+  savedJournal,
+  startOwn,
+  tapper,
+} from './support/steps.ts';
 
 let app: RunningApp;
 beforeAll(async () => {
@@ -57,7 +68,7 @@ describe('a three-way split, followed through six weeks and to autumn by taps al
     const answer = async (label: string, task: string, finding: string) => {
       await tap(stopAt(page, label).getByText(task, { exact: true }));
       await tap(stopAt(page, label).getByRole('button', { name: finding, exact: true }));
-      await page.getByRole('status').getByText(`${label}: ${finding} written`).waitFor();
+      await page.getByRole('status').getByText(`Written: ${label}: ${finding}`).waitFor();
     };
 
     await onDay(page, '2026-05-09');
@@ -144,7 +155,10 @@ describe('a three-way split, followed through six weeks and to autumn by taps al
     await tap(radio(page, 'Marked'));
     await tap(radio(page, 'White'));
     await tap(button(page, 'Save'));
-    await page.getByRole('status').getByText('marked written').waitFor();
+    await page
+      .getByRole('status')
+      .getByText(/^Written: .* marked/)
+      .waitFor();
     expect(headOf(await registryOf(page), '1')?.mark?.colour).toBe('white');
 
     // 28 August: an unmarked queen where Hazel bore a mark. Probably her daughter; nobody saw the change.
@@ -168,6 +182,154 @@ describe('a three-way split, followed through six weeks and to autumn by taps al
     // Nine taps for the split, 34 for all that followed until the end of August; nothing was typed.
     expect(count()).toBe(43);
     expect(errors).toEqual([]);
+    await close();
+  });
+});
+
+describe('boxes that are not one colony each', () => {
+  it('are recorded as they stand: a divided box, brood above an excluder, a part that is joined back', async () => {
+    const { page, errors, close } = await app.newKeeper();
+    page.setDefaultTimeout(10_000);
+    await onDay(page, '2026-05-10');
+    await startOwn(page, 'Tester', 'Home');
+    await addColony(page, '1', 'Hazel', 2025);
+    await addColony(page, '2', 'Rowan', 2025);
+
+    // Two parts of the divided box, each with its own entrance; the old queen in one of them.
+    await openColony(page, '1');
+    await link(page, 'Split').click();
+    await button(page, 'Lift the old queen, Hazel').click();
+    await box(page, '3').getByRole('button', { name: 'Set down here' }).click();
+    await box(page, '3').getByText('Queen and place').click();
+    await box(page, '3').getByText('Divided box: under one roof with the source').click();
+    await box(page, '3')
+      .getByRole('button', { name: /^Entrance/ })
+      .click();
+    await button(page, 'Write the split down').click();
+    await page.getByRole('heading', { level: 1, name: '1', exact: true }).waitFor();
+    await page.getByText('Under one roof with 3').waitFor();
+
+    // Brood of the queenless part hangs above an excluder on 2, and emerges into the bees there.
+    await link(page, 'Carry frames').click();
+    await button(page, 'Take a frame of capped brood').click();
+    await page.getByRole('region', { name: '2', exact: true }).getByRole('button').click();
+    await page.getByText('Hung above an excluder: it emerges into the box below').click();
+    await button(page, 'Write it down').click();
+    await page.getByText('above an excluder').waitFor();
+    expect(await told(page.getByRole('region', { name: 'What happened' }))).toContain(
+      '1 frame of capped brood from 1 to 2, above an excluder.',
+    );
+
+    // No queen came of it: the part with the old queen is joined back, and nothing is awaited any more.
+    await onDay(page, '2026-06-26');
+    await openColony(page, '3');
+    await button(page, 'Join with another').click();
+    await page.getByLabel('3 went into').selectOption({ label: '1' });
+    await radio(page, 'That of 3').click();
+    await button(page, 'Save the joining').click();
+    await page.getByText('joined with another, went into 1').waitFor();
+    await openColony(page, '1');
+    await page.getByText('Headed by').waitFor();
+    expect(await page.getByText('Eggs are overdue').count()).toBe(0);
+
+    const registry = await registryOf(page);
+    expect(headOf(registry, '1')?.name).toBe('Hazel');
+    expect(colonyNamed(registry, '1').expected).toEqual([]);
+    expect(colonyNamed(registry, '3').stays[0]?.place).toMatchObject({
+      underRoofWith: colonyNamed(registry, '1').id,
+      entrance: 'N',
+    });
+    expect(registry.entries.find(({ kind }) => kind === 'frames-moved')).toMatchObject({
+      aboveExcluder: true,
+    });
+    expect(registry.contradictions).toEqual([]);
+    expect(errors).toEqual([]);
+    await close();
+  });
+});
+
+describe('the round of the day', () => {
+  it('is saved as a calendar file of whole days', async () => {
+    const { page, close } = await app.newKeeper();
+    await openDemo(page);
+    await goTo(page, '#/rounds');
+    const saving = page.waitForEvent('download');
+    await button(page, 'Calendar file').click();
+    const text = readFileSync(await (await saving).path(), 'utf8');
+    expect(text).toContain('SUMMARY:H11: Look for eggs');
+    // H11 was split on 1 May of the demo: eggs by 10 June, so the entry ends with 10 June (RFC 5545: the day after).
+    expect(text).toMatch(/DTEND;VALUE=DATE:20260611/);
+    await close();
+  });
+
+  it('goes on one page of paper, with what is folded on the screen', async () => {
+    const { page, close } = await app.newKeeper();
+    await openDemo(page);
+    await goTo(page, '#/rounds');
+    await page.getByText('Coming (9)').waitFor();
+    const sheet = (await page.pdf({ format: 'A4' })).toString('latin1');
+    expect(sheet.match(/\/Type \/Page\b/g)).toHaveLength(1);
+    expect(await page.locator('details[open]').count()).toBe(0);
+    await close();
+  });
+});
+
+describe('every screen of the season', () => {
+  const hashes = [
+    '#/rounds',
+    '#/mites',
+    '#/winters',
+    '#/winters?show=lines',
+    '#/winters?show=ready',
+    '#/split',
+  ];
+
+  /** Opens each of the screens in turn, the rounds with a task open and the planner with a plan worked out. */
+  async function onEach(page: Page, examine: (where: string) => Promise<void>): Promise<void> {
+    await openDemo(page);
+    for (const hash of hashes) {
+      await goTo(page, hash);
+      await page.waitForTimeout(400);
+      if (hash === '#/rounds') await stopAt(page, 'H11').getByText('Look for eggs', { exact: true }).click();
+      await examine(hash);
+    }
+    await page.getByRole('link', { name: 'Plan a split of H9' }).click();
+    await button(page, 'Propose the parts').click();
+    await button(page, 'Lay it on the bench').waitFor();
+    await examine('the planner');
+  }
+
+  it.each([
+    { desk: false, dark: false },
+    { desk: true, dark: true },
+  ])('passes the rules of accessibility, on a phone or a desk, light or dark: %o', async (look) => {
+    const { page, close } = await app.newKeeper(look);
+    const found: string[] = [];
+    await onEach(page, async (where) => {
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'best-practice'])
+        .analyze();
+      found.push(...violations.map(({ id, nodes }) => `${where} ${id}: ${nodes[0]?.html}`));
+    });
+    expect(found).toEqual([]);
+    await close();
+  });
+
+  it('fits a phone without sliding sideways, and its end scrolls clear of what stands at the foot', async () => {
+    const { page, close } = await app.newKeeper();
+    await onEach(page, async (where) => {
+      const { over, hidden } = await page.evaluate(() => {
+        window.scrollTo(0, document.documentElement.scrollHeight);
+        const foot = document.querySelector('nav')?.getBoundingClientRect();
+        const end = document.querySelector('main')?.getBoundingClientRect();
+        return {
+          over: document.documentElement.scrollWidth - window.innerWidth,
+          hidden: foot && end && foot.height > 0 ? end.bottom - foot.top : 0,
+        };
+      });
+      expect(over, where).toBeLessThanOrEqual(0);
+      expect(hidden, where).toBeLessThanOrEqual(0);
+    });
     await close();
   });
 });
