@@ -6,7 +6,7 @@ import { dayText } from '../parts/days.ts';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
-import { list, number, sentence } from '../parts/words.ts';
+import { number, sentence } from '../parts/words.ts';
 import { daughtersAnswer } from './answers.ts';
 import styles from './DecisionSheet.module.css';
 import { evidenceOf, evidenceWords } from './evidence.ts';
@@ -15,7 +15,7 @@ import { MeritAxis, MeritBar, MeritKey } from './MeritBar.tsx';
 import { meritScale } from './merit-scale.ts';
 import { linesKept, type Plan, type PlannedDam } from './plan.ts';
 import type { Choice } from './use-choice.ts';
-import { percents, planLead, rankingLead, reliabilityWords, whyWords } from './words.ts';
+import { percents, planLead, rankingLead, reliabilityWords, someOf, whyWords } from './words.ts';
 import { brothersWords } from './yard-risk.ts';
 
 /** What was decided, on one page to take along: whom, how many, where, why, and what it rests on. */
@@ -120,7 +120,7 @@ function lostWords(choice: Choice, plan: Plan): string {
     choice.lines.lines.find((each) => each.line === line)?.title ?? choice.nameOf(line);
   const without = kept.filter(({ daughters }) => daughters === 0).map(({ line }) => title(line));
   if (without.length === 0) return 'Every living line gets a daughter.';
-  return `Without a daughter: ${without.length === 1 ? 'the line' : 'the lines'} of ${list(without)}.`;
+  return `Without a daughter: ${without.length === 1 ? 'the line' : 'the lines'} of ${someOf(without, 5)}.`;
 }
 
 function weightsWords({ weights }: Choice): string {

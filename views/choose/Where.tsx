@@ -1,3 +1,5 @@
+import { useState } from 'preact/hooks';
+import { Button } from '../parts/Button.tsx';
 import { yardsInOrder } from '../parts/colony-facts.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import { Drones } from './Drones.tsx';
@@ -8,9 +10,14 @@ import { percents } from './words.ts';
 import { YardCell } from './YardCell.tsx';
 import { bestYard, CLOSELY, yardRisks } from './yard-risk.ts';
 
+/** Rows shown before the rest is asked for. */
+const SHOWN = 12;
+
 /** Do the yard's virgins meet their own brothers? Every queen in the choice by every yard. */
 export function Where({ choice }: { readonly choice: Choice }) {
   const { evaluated, breeders, yards } = choice;
+  const [all, setAll] = useState(false);
+  const shown = all ? breeders : breeders.slice(0, SHOWN);
   const drawn = new Set(evaluated.work.yards.map(({ yard }) => yard));
   const columns = yardsInOrder(evaluated.registry)
     .filter(({ id }) => drawn.has(id))
@@ -34,11 +41,16 @@ export function Where({ choice }: { readonly choice: Choice }) {
             </tr>
           </thead>
           <tbody>
-            {breeders.map((breeder) => (
+            {shown.map((breeder) => (
               <YardRow key={breeder.row.id} breeder={breeder} choice={choice} columns={columns} />
             ))}
           </tbody>
         </table>
+        {breeders.length > shown.length && (
+          <Button look="quiet" onPress={() => setAll(true)}>
+            Show all {breeders.length} queens
+          </Button>
+        )}
         <p class={styles.key}>
           Large: inbreeding of their brood, underlined from {percents(CLOSELY)}, where close kin meet. Lives:
           worker cells that do not stay empty through like sex alleles, with the span of nine in ten.

@@ -1,7 +1,8 @@
-import { count, list } from '../parts/words.ts';
+import { count } from '../parts/words.ts';
 import { type Breeder, linesKept, type Plan } from './plan.ts';
 import type { Ranking } from './ranking.ts';
 import type { Choice, Curve } from './use-choice.ts';
+import { someOf } from './words.ts';
 import { yardRisks } from './yard-risk.ts';
 
 /** Each question of the screen answered in a line, before it is opened. */
@@ -21,6 +22,8 @@ export function daughtersAnswer(
   return `${from}; ${going} of ${count(kept.length, 'living line')} ${going === 1 ? 'goes' : 'go'} on.`;
 }
 
+const MOST_NAMED = 5;
+
 /** Whose daughters would meet close kin, and where. */
 export function brothersAnswer({
   evaluated,
@@ -39,6 +42,6 @@ export function brothersAnswer({
     }
   }
   if (close.size === 0) return 'No daughter would meet close kin at any of your yards.';
-  const parts = [...close].map(([yard, names]) => `daughters of ${list(names)} at ${yard}`);
+  const parts = [...close].map(([yard, names]) => `daughters of ${someOf(names, MOST_NAMED)} at ${yard}`);
   return `Close kin would meet: ${parts.join('; ')}. Fly those elsewhere.`;
 }

@@ -1,8 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import type { Contributions, NoContributions } from '../../graph/choice/contribution-problem.ts';
 import type { TraitWeights } from '../../graph/merit/index-of-traits.ts';
+import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId, YardId } from '../../src/journal/ids.ts';
-import { queenTitle, yardsOf } from '../../src/registry/queries.ts';
+import { colonyOfQueen, labelOn, queenTitle, yardsOf } from '../../src/registry/queries.ts';
+import type { Registry } from '../../src/registry/state.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { Choosing } from '../../src/store/settings.ts';
 import { traitWeights } from '../../src/store/trait-weights.ts';
@@ -74,12 +76,17 @@ export function useChoice(evaluated: Evaluated): Choice {
     curve,
     plan,
     lines,
-    nameOf: (id) => {
-      const queen = registry.queens.get(id);
-      return queen ? queenTitle(queen) : 'a queen not in these records';
-    },
+    nameOf: (id) => nameOf(registry, on, id),
     yardName: (id) => registry.yards.get(id)?.name ?? 'a yard not in these records',
   };
+}
+
+/** Her name; where she has none, the box she heads, so that no two are called alike: "H9’s queen". */
+export function nameOf(registry: Registry, on: PlainDay, id: QueenId): string {
+  const queen = registry.queens.get(id);
+  if (!queen) return 'a queen not in these records';
+  const colony = queen.name ? undefined : colonyOfQueen(registry, queen, on);
+  return colony ? `${labelOn(colony, on)}’s queen` : queenTitle(queen);
 }
 
 /** The curve is worked out by the worker; the point on it and the whole daughters follow the hand here. */

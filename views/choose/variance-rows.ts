@@ -35,14 +35,18 @@ export function publishedVariances(
   );
 }
 
+/** Part of all variance below which a component lies at the edge of what is possible, and is 0. */
+const NOTHING = 1e-6;
+
 /** Component by component: "0.064" beside "0.080 ± 0.03". */
 export function varianceRows(
   published: ColonyVariances,
   { variances, standardErrors }: Extract<VarianceEstimate, { is: 'estimated' }>,
 ): readonly VarianceRow[] {
+  const whole = variances.worker + variances.queen + variances.permanent + variances.residual;
   return (Object.keys(COMPONENT_WORDS) as Component[]).map((component) => {
     const error = standardErrors[component];
-    const own = figure(variances[component]);
+    const own = Math.abs(variances[component]) < NOTHING * whole ? '0' : figure(variances[component]);
     return {
       component,
       published: figure(published[component]),
@@ -91,14 +95,17 @@ export function disagreementWords({
       ? 'All five parts are estimated.'
       : 'The proportions of the inherited parts are held as published; how large they are is estimated.';
   const weight =
-    twice < AGREES
-      ? 'The records fit the published variances about as well.'
-      : 'The records fit these clearly better than the published ones.';
+    twice < AGREES[estimated]
+      ? 'The records fit the published or assumed ones about as well.'
+      : 'The records fit these clearly better than the published or assumed ones.';
   return `${parts} ${weight}`;
 }
 
-/** Twice the difference of log-likelihoods below which two sets fit about alike: 5 % point of chi-square, 1 degree. */
-const AGREES = 3.84;
+/**
+ * Twice the difference of log-likelihoods below which two sets fit about alike: the 5 % point of chi-square on as many
+ * degrees of freedom as parts are estimated, three or five (any table of it).
+ */
+const AGREES = { ratio: 7.81, all: 11.07 } as const;
 
 /** Two figures that count, with a true minus sign. */
 export function figure(value: number): string {

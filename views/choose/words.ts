@@ -93,13 +93,19 @@ export function rankingLead({ rows, weighed }: Ranking, nameOf: (row: Candidate)
     const ranked = others.some(({ standing }) => standing !== 'unranked');
     return `${nameOf(first)} stands first, ${ranked ? 'and the records set her apart from all others ranked.' : 'the only one who can be ranked.'}`;
   }
-  const named = close.slice(0, MOST_NAMED).map(nameOf);
-  const rest = close.length - named.length;
-  const who = list([...named, ...(rest > 0 ? [`${smallNumber(rest)} more`] : [])]);
+  const who = someOf(close.map(nameOf), MOST_NAMED);
   return `${nameOf(first)} stands first. ${who} cannot be told apart from her on these records.`;
 }
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** "Brook, Gale and seven more": the first of many. */
+export function someOf(names: readonly string[], most: number): string {
+  const rest = names.length - most;
+  // One more takes no more room than saying so.
+  if (rest <= 1) return list(names);
+  return list([...names.slice(0, most), `${smallNumber(rest)} more`]);
+}
 
 /** Whole numbers up to ten in letters. */
 export function smallNumber(value: number): string {

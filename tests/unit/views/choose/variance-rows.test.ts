@@ -34,12 +34,19 @@ describe('variances of the keeper’s own', () => {
     expect(figure(1234)).toBe('1200');
   });
 
+  it('are 0 at the edge of what is possible', () => {
+    const edge = { ...estimate, variances: { ...variances, permanent: 3.8e-13 }, standardErrors: {} };
+    expect(varianceRows(variances, edge).find(({ component }) => component === 'permanent')?.own).toBe('0');
+  });
+
   it('disagree with the published ones from the 5 % point of chi-square on', () => {
     expect(disagreementWords(estimate)).toMatch(/about as well\.$/);
-    // Twice the gain 1.95 is 3.9; the 5 % point of chi-square on one degree of freedom is 3.84 (any table of it).
-    expect(disagreementWords({ ...estimate, logLikelihood: -99.05 })).toMatch(
-      /clearly better than the published/,
-    );
+    // 5 % points of chi-square: 7.81 on three degrees of freedom, 11.07 on five (any table of it).
+    const gained = (twice: number) => ({ ...estimate, logLikelihood: -101 + twice / 2 });
+    expect(disagreementWords(gained(7.8))).toMatch(/about as well\.$/);
+    expect(disagreementWords(gained(7.9))).toMatch(/clearly better than the published/);
+    expect(disagreementWords({ ...gained(11), estimated: 'all' })).toMatch(/about as well\.$/);
+    expect(disagreementWords({ ...gained(11.1), estimated: 'all' })).toMatch(/clearly better/);
     expect(disagreementWords({ ...estimate, converged: false })).toContain('not offered');
     expect(disagreementWords({ ...estimate, estimated: 'all' })).toMatch(/^All five parts/);
   });

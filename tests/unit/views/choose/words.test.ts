@@ -11,6 +11,7 @@ import {
   rankingLead,
   reliabilityWords,
   smallNumber,
+  someOf,
   spreads,
   whyWords,
 } from '../../../../views/choose/words.ts';
@@ -86,6 +87,13 @@ describe('why she stands where she stands', () => {
   });
 });
 
+describe('many names', () => {
+  it('are cut where more than one would be left out', () => {
+    expect(someOf(['A', 'B', 'C'], 2)).toBe('A, B and C');
+    expect(someOf(['A', 'B', 'C', 'D'], 2)).toBe('A, B and two more');
+  });
+});
+
 describe('the plan in a sentence', () => {
   it('puts queens with equally many daughters together', () => {
     const parts = [
@@ -111,8 +119,8 @@ describe('the ranking in a sentence', () => {
     rankingLead(ranking(standings, weighed), ({ id }: Candidate) => id);
 
   it('says who cannot be told apart from the first', () => {
-    expect(lead(['first', 'close', 'close', 'close', 'behind'])).toBe(
-      'Queen 1 stands first. Queen 2, Queen 3 and one more cannot be told apart from her on these records.',
+    expect(lead(['first', 'close', 'close', 'close', 'close', 'behind'])).toBe(
+      'Queen 1 stands first. Queen 2, Queen 3 and two more cannot be told apart from her on these records.',
     );
   });
 
