@@ -5,8 +5,8 @@
 import type { Pedigree } from '../../graph/kinship/pedigree.ts';
 import type { ColonyRecords, ColonyVariances } from '../../graph/merit/solve/colony-model.ts';
 import { solveMerit } from '../../graph/merit/solve/merit.ts';
-import { reliabilities } from '../../graph/merit/solve/reliability.ts';
 import { randomGenerator } from '../../graph/numerics/random.ts';
+import { type Seconds, timed } from './timed.ts';
 
 export const BENCH_VARIANCES: ColonyVariances = {
   worker: 0.3,
@@ -45,25 +45,20 @@ export interface MeritBench {
   readonly records: number;
   readonly groups: number;
   readonly iterations: number;
-  readonly seconds: number;
-  /** One candidate's exact reliability. */
-  readonly reliabilitySeconds: number;
+  readonly solved: Seconds;
 }
 
 /** Solves once; throws if the solve does not arrive. */
 export function benchMerit(pedigree: Pedigree): MeritBench {
   const records = inventedRecords(pedigree);
-  const begin = performance.now();
-  const solved = solveMerit(pedigree, records, BENCH_VARIANCES, { method: 'sweeps', tolerance: 1e-8 });
-  const between = performance.now();
-  if (solved.is !== 'solved') throw new Error(`the bench did not solve: ${JSON.stringify(solved)}`);
-  const last = Int32Array.from([pedigree.queenIds.length - 1]);
-  reliabilities(pedigree, records, BENCH_VARIANCES, last, { method: 'sweeps' });
+  const { value, seconds, processor } = timed(() =>
+    solveMerit(pedigree, records, BENCH_VARIANCES, { method: 'sweeps', tolerance: 1e-8 }),
+  );
+  if (value.is !== 'solved') throw new Error(`the bench did not solve: ${JSON.stringify(value)}`);
   return {
     records: records.queen.length,
     groups: records.groups,
-    iterations: solved.iterations,
-    seconds: (between - begin) / 1000,
-    reliabilitySeconds: (performance.now() - between) / 1000,
+    iterations: value.iterations,
+    solved: { seconds, processor },
   };
 }

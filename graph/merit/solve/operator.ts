@@ -30,12 +30,12 @@ export interface Operator {
   readonly factor: readonly [number, number, number];
   /** Predictor of each entry of the predictors. */
   readonly entryPredictor: Int32Array;
-  /** Scratch: node values going down and coming up, predictor values, record values, sums of the levels. */
+  /** Scratch: node values going down and coming up, predictor values going and coming, record values of one level. */
   readonly down: Float64Array;
   readonly up: Float64Array;
   readonly predictor: Float64Array;
+  readonly gathered: Float64Array;
   readonly fitted: Float64Array;
-  readonly levelSum: Float64Array;
 }
 
 /** The operator of a prepared model; throws if G0 is not positive semi-definite (callers check it before). */
@@ -57,8 +57,8 @@ export function makeOperator(model: PreparedModel): Operator {
     down: new Float64Array(2 * model.descent.size),
     up: new Float64Array(2 * model.descent.size),
     predictor: new Float64Array(start.length - 1),
-    fitted: new Float64Array(model.value.length),
-    levelSum: new Float64Array(model.levelVariance.length),
+    gathered: new Float64Array(start.length - 1),
+    fitted: new Float64Array(model.mostOfLevel),
   };
 }
 
@@ -72,66 +72,66 @@ function readPredictors({ model, entryPredictor, onFirst, onSecond, down, predic
   }
 }
 
-/** Transpose of `readPredictors`: node values `up` from the predictor values. */
-function spreadPredictors({ model, entryPredictor, onFirst, onSecond, up, predictor: s }: Operator): void {
+/** Transpose of `readPredictors`: node values `up` from the predictor values that came back. */
+function spreadPredictors({ model, entryPredictor, onFirst, onSecond, up, gathered }: Operator): void {
   const { node } = model.predictors;
   up.fill(0);
   for (let k = 0; k < node.length; k++) {
     const at = 2 * node[k]!;
-    const value = s[entryPredictor[k]!]!;
+    const value = gathered[entryPredictor[k]!]!;
     up[at]! += onFirst[k]! * value;
     up[at + 1]! += onSecond[k]! * value;
   }
 }
 
-/** Fitted value t of every record: its predictor plus its fixed columns, which stand in x behind the nodes. */
-function fitRecords({ model, predictor: s, fitted: t }: Operator, x: Float64Array): void {
-  const { predictor, column, factors } = model;
-  const offset = 2 * model.descent.size;
-  for (let r = 0; r < t.length; r++) t[r] = s[predictor[r]!]!;
-  for (let f = 0; f < factors; f++) {
-    for (let r = 0, at = f; r < t.length; r++, at += factors) {
-      const c = column[at]!;
-      if (c >= 0) t[r]! += x[offset + c]!;
-    }
+/** Fitted value of one record: its predictor plus its fixed columns, which stand in x behind the nodes. */
+function fittedAt({ model, predictor: s }: Operator, x: Float64Array, record: number): number {
+  const { predictor, column, factors, descent } = model;
+  let value = s[predictor[record]!]!;
+  for (let f = record * factors; f < (record + 1) * factors; f++) {
+    const c = column[f]!;
+    if (c >= 0) value += x[2 * descent.size + c]!;
   }
+  return value;
 }
 
-/** Record values t to M t, in place: weighted, the noise of each level taken out. */
-function weighRecords({ model, fitted: t, levelSum }: Operator): void {
-  const { level, weight, levelShrink } = model;
-  levelSum.fill(0);
-  for (let r = 0; r < t.length; r++) levelSum[level[r]!]! += weight[r]! * t[r]!;
-  for (let l = 0; l < levelSum.length; l++) levelSum[l]! *= levelShrink[l]!;
-  for (let r = 0; r < t.length; r++) t[r] = weight[r]! * (t[r]! - levelSum[level[r]!]!);
-}
-
-/** Record values t to (W, X)' t. */
-function gatherRecords(operator: Operator, out: Float64Array): void {
-  const { model, root, up, predictor: s, fitted: t } = operator;
-  const { predictor, column, factors } = model;
+/**
+ * Record values t to (W, X)' M t, the nodes still as predictor values. t is what x fits, or without x the records' own
+ * values. Level by level, so that the records are walked once: their arrays do not fit any cache.
+ */
+function passRecords(operator: Operator, x: Float64Array | undefined, out: Float64Array): void {
+  const { model, gathered, fitted: t } = operator;
+  const { predictor, column, factors, weight, value, levelStart, levelShrink } = model;
   const offset = 2 * model.descent.size;
-  s.fill(0);
+  gathered.fill(0);
   out.fill(0, offset);
-  for (let r = 0; r < t.length; r++) s[predictor[r]!]! += t[r]!;
-  for (let f = 0; f < factors; f++) {
-    for (let r = 0, at = f; r < t.length; r++, at += factors) {
-      const c = column[at]!;
-      if (c >= 0) out[offset + c]! += t[r]!;
+  for (let l = 0; l < levelShrink.length; l++) {
+    const first = levelStart[l]!;
+    const end = levelStart[l + 1]!;
+    let noise = 0;
+    for (let r = first; r < end; r++) {
+      t[r - first] = x ? fittedAt(operator, x, r) : value[r]!;
+      noise += weight[r]! * t[r - first]!;
+    }
+    noise *= levelShrink[l]!;
+    for (let r = first; r < end; r++) {
+      const weighed = weight[r]! * (t[r - first]! - noise);
+      gathered[predictor[r]!]! += weighed;
+      for (let f = r * factors; f < (r + 1) * factors; f++) {
+        if (column[f]! >= 0) out[offset + column[f]!]! += weighed;
+      }
     }
   }
-  spreadPredictors(operator);
-  gatherUp(model.descent, root, up, out);
 }
 
 /** out = K x. */
 export function multiply(operator: Operator, x: Float64Array, out: Float64Array): void {
-  const { model, root, down } = operator;
+  const { model, root, down, up } = operator;
   spreadDown(model.descent, root, x, down);
   readPredictors(operator);
-  fitRecords(operator, x);
-  weighRecords(operator);
-  gatherRecords(operator, out);
+  passRecords(operator, x, out);
+  spreadPredictors(operator);
+  gatherUp(model.descent, root, up, out);
   const nodes = 2 * model.descent.size;
   for (let i = 0; i < nodes; i++) out[i]! += x[i]!;
 }
@@ -139,9 +139,9 @@ export function multiply(operator: Operator, x: Float64Array, out: Float64Array)
 /** Right-hand side (W, X)' M y of the (centred) record values y. */
 export function rightHandSide(operator: Operator): Float64Array {
   const out = new Float64Array(operator.unknowns);
-  operator.fitted.set(operator.model.value);
-  weighRecords(operator);
-  gatherRecords(operator, out);
+  passRecords(operator, undefined, out);
+  spreadPredictors(operator);
+  gatherUp(operator.model.descent, operator.root, operator.up, out);
   return out;
 }
 
@@ -160,12 +160,13 @@ export function effectsOf({ model, root, factor }: Operator, x: Float64Array): F
 
 /** Estimated noise of each level, from a solution x: levelShrink * sum of w (y - fitted). */
 export function levelsOf(operator: Operator, x: Float64Array): Float64Array {
-  const { model, root, down, fitted } = operator;
+  const { model, root, down } = operator;
   const { level, levelShrink, weight, value } = model;
   spreadDown(model.descent, root, x, down);
   readPredictors(operator);
-  fitRecords(operator, x);
   const levels = new Float64Array(levelShrink.length);
-  for (let r = 0; r < value.length; r++) levels[level[r]!]! += weight[r]! * (value[r]! - fitted[r]!);
+  for (let r = 0; r < value.length; r++) {
+    levels[level[r]!]! += weight[r]! * (value[r]! - fittedAt(operator, x, r));
+  }
   return levels.map((sum, l) => levelShrink[l]! * sum);
 }

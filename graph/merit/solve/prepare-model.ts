@@ -11,6 +11,9 @@
 import type { MixedModel } from './mixed-model.ts';
 
 export interface PreparedModel extends MixedModel {
+  /** Records of level l stand at levelStart[l] .. levelStart[l + 1] - 1, at most `mostOfLevel` of them. */
+  readonly levelStart: Int32Array;
+  readonly mostOfLevel: number;
   /** 1 / (sum of weights + 1 / v_l); 0 where v_l = 0. */
   readonly levelShrink: Float64Array;
   /** Weighted mean of the values in each column of the first factor, already taken off `value`. */
@@ -19,23 +22,52 @@ export interface PreparedModel extends MixedModel {
 
 export function prepareModel(model: MixedModel): PreparedModel {
   const merged = mergeRecords(model, solverOrder(model));
-  return { ...merged, levelShrink: shrinkOf(merged), centre: centreInPlace(merged) };
+  const levelStart = startsOf(merged);
+  const most = levelStart.reduce((most, end, l) => Math.max(most, end - (levelStart[l - 1] ?? 0)), 0);
+  const centre = centreInPlace(merged);
+  return { ...merged, levelStart, mostOfLevel: most, levelShrink: shrinkOf(merged), centre };
 }
 
-/** Records by level (counting sort), then by predictor and first column inside each level. */
-function solverOrder({ level, levelVariance, predictor, column, factors }: MixedModel): Int32Array {
+/** Where the records of each level would begin in the order of the levels, and where the last ones end. */
+function startsOf({ level, levelVariance }: MixedModel): Int32Array {
   const start = new Int32Array(levelVariance.length + 1);
   for (const l of level) start[l + 1]!++;
   for (let l = 0; l < levelVariance.length; l++) start[l + 1]! += start[l]!;
+  return start;
+}
+
+/** Records by level (counting sort), then by predictor and first column inside each level. */
+function solverOrder(model: MixedModel): Int32Array {
+  const { level, predictor, column, factors } = model;
+  const start = startsOf(model);
   const next = start.slice();
   const order = new Int32Array(level.length);
   for (let r = 0; r < level.length; r++) order[next[level[r]!]!++] = r;
   const before = (a: number, b: number) =>
     predictor[a]! - predictor[b]! || (factors > 0 ? column[a * factors]! - column[b * factors]! : 0) || a - b;
-  for (let l = 0; l < levelVariance.length; l++) {
-    if (start[l + 1]! - start[l]! > 1) order.subarray(start[l]!, start[l + 1]!).sort(before);
-  }
+  for (let l = 0; l + 1 < start.length; l++) sortPart(order, start[l]!, start[l + 1]!, before);
   return order;
+}
+
+/** Parts up to this length are sorted by insertion: a queen has a few records, and a view on each costs more. */
+const SHORT = 16;
+
+function sortPart(
+  order: Int32Array,
+  first: number,
+  end: number,
+  before: (a: number, b: number) => number,
+): void {
+  if (end - first > SHORT) {
+    order.subarray(first, end).sort(before);
+    return;
+  }
+  for (let k = first + 1; k < end; k++) {
+    const record = order[k]!;
+    let to = k;
+    for (; to > first && before(order[to - 1]!, record) > 0; to--) order[to] = order[to - 1]!;
+    order[to] = record;
+  }
 }
 
 function sameRun(a: MixedModel, r: number, b: MixedModel, s: number): boolean {
