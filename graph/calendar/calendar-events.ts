@@ -18,18 +18,20 @@ export interface CalendarEvent {
 export interface CalendarEventOptions {
   /** What the keeper calls a colony; its id where absent. */
   readonly nameOf?: (colony: string) => string;
+  /** The day of writing: what is overdue by then stands in the calendar up to it, and not in the past alone. */
+  readonly on?: Day;
 }
 
 /** One event a task, in order of day, then uid. */
 export function calendarEvents(
   tasks: readonly Task[],
-  { nameOf = (colony) => colony }: CalendarEventOptions = {},
+  { nameOf = (colony) => colony, on }: CalendarEventOptions = {},
 ): readonly CalendarEvent[] {
   return tasks
     .map((task) => ({
       uid: task.uid,
       day: task.from,
-      lastDay: task.to,
+      lastDay: task.overdue && on !== undefined ? Math.max(task.to, on) : task.to,
       title: `${nameOf(task.colony)}: ${taskTitle(task)}`,
       description: [taskText(task), ...cautionsFor(task)].join(' '),
     }))

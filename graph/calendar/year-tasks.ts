@@ -2,8 +2,9 @@
  * The tasks of the year for a colony that is not (only) waiting for a queen: swarm checks, mite counts, treatments
  * that end, preparation for winter, and the walk in spring that says who came through.
  *
- *   swarm check   last look + 7 days where there were signs, + 9 where not, within the swarm season
+ *   swarm check   last look + 7 days where there were signs, + 9 where not, within the swarm season and over with it
  *   mite count    last count + the keeper's interval, within the keeper's season of counting
+ *   strength      once within the span for spring, and up to 3 weeks after it
  *   others        once within the span of days that the keeper sets for the year
  *
  * The spans are the keeper's and depend on place and year: a span that is not set gives no task. Sources:
@@ -72,8 +73,8 @@ interface Draft {
 const within = (day: Day | undefined, { from, to }: DaySpan): boolean =>
   day !== undefined && day >= from && day <= to;
 
-function swarmCheck(state: YearState, season: DaySpan | undefined): readonly Draft[] {
-  if (!season || state.queen === 'awaiting') return [];
+function swarmCheck(state: YearState, season: DaySpan | undefined, on: Day): readonly Draft[] {
+  if (!season || on > season.to || state.queen === 'awaiting') return [];
   const { earliest, latest } = BIOLOGY.swarmCheck;
   const last = within(state.lastLook, season) ? state.lastLook : undefined;
   const from = last === undefined ? season.from : last + earliest;
@@ -113,6 +114,15 @@ function once(
   return [{ code, kind, period: span.from, from: span.from, to: span.to, findings }];
 }
 
+/** Strength in spring: asked while it can still be told from what summer made of it. */
+function springStrength(state: YearState, span: DaySpan | undefined, on: Day): readonly Draft[] {
+  if (span && on > span.to + SPRING_GRACE) return [];
+  return once('spring-strength', 'look', span, state.springRecorded, ['done', 'no-eggs', 'dead']);
+}
+
+/** Days after the keeper's span after which a strength is no longer that of spring (assumption: three weeks). */
+const SPRING_GRACE = 21;
+
 function treatmentTasks(treatments: readonly RunningTreatment[]): readonly Draft[] {
   return treatments.flatMap(({ id, plannedEnd, ended, honeyFrom }): readonly Draft[] => [
     ...(plannedEnd === undefined || ended
@@ -144,15 +154,11 @@ export function yearTasksFor(
   horizonDays: number,
 ): readonly Task[] {
   const drafts = [
-    ...swarmCheck(state, settings.swarmSeason),
+    ...swarmCheck(state, settings.swarmSeason, on),
     ...miteCount(state, settings.miteSeason),
     ...once('autumn-preparation', 'do', settings.autumnPreparation, state.autumnPrepared, ['done']),
     ...once('winter-outcome', 'look', settings.winterOutcome, state.winterRecorded, ['alive', 'dead']),
-    ...once('spring-strength', 'look', settings.springStrength, state.springRecorded, [
-      'done',
-      'no-eggs',
-      'dead',
-    ]),
+    ...springStrength(state, settings.springStrength, on),
     ...treatmentTasks(state.treatments ?? []),
   ];
   const tasks = drafts.map(({ code, kind, period, from, likely, to, lastUseful, fallbacks, findings }) => ({

@@ -1,4 +1,5 @@
 import { calendarEvents } from '../../graph/calendar/index.ts';
+import { dayNumber } from '../../src/journal/day.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
 import { labelOn } from '../../src/registry/queries.ts';
 import type { YardRound } from '../../src/registry/rounds.ts';
@@ -16,7 +17,7 @@ export function CalendarFile({ rounds }: { readonly rounds: readonly YardRound[]
       const colony = registry.value.colonies.get(id as ColonyId);
       return colony ? labelOn(colony, on.value) : id;
     };
-    const text = await writeCalendarFile(calendarEvents(tasks, { nameOf }), {
+    const text = await writeCalendarFile(calendarEvents(tasks, { nameOf, on: dayNumber(on.value) }), {
       name: 'Bee rounds',
       now: new Date(),
     });

@@ -1,4 +1,5 @@
-import { yearOf } from '../../src/journal/day.ts';
+import type { VNode } from 'preact';
+import { type PlainDay, yearOf } from '../../src/journal/day.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
@@ -16,38 +17,19 @@ export function ReadyLine({ ready }: { readonly ready: Readiness }) {
   const registry = useRegistry();
   const on = useStore().on.value;
   // The heading names the year of the autumn; the days need not.
-  const year = `${autumnOf(on)}-12-31` as typeof on;
+  const year = `${autumnOf(on)}-12-31` as PlainDay;
   const { colony, bees, stores, mites, queen } = ready;
+  const untouched = !bees && !stores && !queen;
   const head = headOn(registry, colony, on);
   const past = autumnOf(on) < yearOf(on);
   const ask = (kind: 'inspection' | 'mites') =>
     past ? <span class={styles.none}>not seen</span> : <Ask colony={colony} kind={kind} />;
   return (
-    <tr>
+    <tr class={untouched ? styles.untouched : ''}>
       <th scope="row">
         <ColonyLabel colony={colony} /> {head && <QueenName queen={head} />}
       </th>
-      <td data-label="Bees">
-        {bees ? (
-          <Seen words={count(bees.value, 'frame')} day={shortDay(bees.day, year)} />
-        ) : (
-          ask('inspection')
-        )}
-      </td>
-      <td data-label="Stores">
-        {stores ? (
-          <Seen words={count(stores.value, 'frame')} day={shortDay(stores.day, year)} />
-        ) : (
-          ask('inspection')
-        )}
-      </td>
-      <td data-label="Queen">
-        {queen ? (
-          <Seen words={queen.value === 'seen' ? 'seen' : 'eggs seen'} day={shortDay(queen.day, year)} />
-        ) : (
-          ask('inspection')
-        )}
-      </td>
+      <Looks ready={ready} ask={() => ask('inspection')} year={year} />
       <td data-label="Mites">
         {mites ? (
           <>
@@ -61,6 +43,33 @@ export function ReadyLine({ ready }: { readonly ready: Readiness }) {
         )}
       </td>
     </tr>
+  );
+}
+
+interface LooksProps {
+  readonly ready: Readiness;
+  readonly ask: () => VNode;
+  readonly year: PlainDay;
+}
+
+/** Bees, stores and queen, each as it was last seen. */
+function Looks({ ready: { bees, stores, queen }, ask, year }: LooksProps) {
+  return (
+    <>
+      <td data-label="Bees">
+        {bees ? <Seen words={count(bees.value, 'frame')} day={shortDay(bees.day, year)} /> : ask()}
+      </td>
+      <td data-label="Stores">
+        {stores ? <Seen words={count(stores.value, 'frame')} day={shortDay(stores.day, year)} /> : ask()}
+      </td>
+      <td data-label="Queen">
+        {queen ? (
+          <Seen words={queen.value === 'seen' ? 'seen' : 'eggs seen'} day={shortDay(queen.day, year)} />
+        ) : (
+          ask()
+        )}
+      </td>
+    </>
   );
 }
 

@@ -14,6 +14,7 @@ function events(observations: readonly Observation[], on: number) {
   const calendar = inferQueenCalendar({ making, observations, on });
   return calendarEvents(tasksFor({ colony: 'c7', key: 'split-3', calendar }, on, 60), {
     nameOf: () => 'Nucleus 7',
+    on,
   });
 }
 
@@ -37,5 +38,11 @@ describe('tasks as calendar events', () => {
     const list = events([], DAY);
     expect(new Set(list.map(({ uid }) => uid)).size).toBe(list.length);
     expect(list.map(({ day }) => day)).toEqual(list.map(({ day }) => day).sort((a, b) => a - b));
+  });
+
+  it('stand up to the day of writing when overdue, so that they are not lost in the past', () => {
+    const eggs = (on: number) => events([], on).find(({ uid }) => uid.endsWith('look-for-eggs'));
+    const first = eggs(DAY)?.day;
+    expect(eggs(DAY + 60)).toMatchObject({ day: first, lastDay: DAY + 60 });
   });
 });

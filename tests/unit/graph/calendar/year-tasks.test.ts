@@ -40,6 +40,14 @@ describe('the tasks of the year', () => {
     expect(codes({ ...done, lastLook: YEAR + 188, lastMiteCount: YEAR + 188 }, 200)).toEqual([]);
   });
 
+  it('drop what has become of no use: a swarm check after the season, the strength of spring in summer', () => {
+    const done = { winterRecorded: YEAR + 70, lastMiteCount: YEAR + 200 };
+    expect(codes(done, 136)).toContain('spring-strength');
+    expect(codes(done, 137)).not.toContain('spring-strength');
+    expect(codes(done, 190)).toContain('swarm-check');
+    expect(codes(done, 191)).toEqual([]);
+  });
+
   it('make a mite count due after the interval that the keeper set', () => {
     const done = { winterRecorded: YEAR + 70, springRecorded: YEAR + 90, lastLook: YEAR + 125 };
     const [count] = due({ ...done, lastMiteCount: YEAR + 100 }, 125, 5).filter(
