@@ -1,9 +1,10 @@
-import type { PlainDay } from '../../src/journal/day.ts';
+import { daysBetween, firstDay, isExactDay, type PlainDay } from '../../src/journal/day.ts';
 import type { CellAge } from '../../src/journal/entries/increase.ts';
 import type { ColonyId, QueenId, YardId } from '../../src/journal/ids.ts';
 import type { Compass, FrameCounts, Place } from '../../src/journal/shared.ts';
 import { byLabel, headOn, isAlive, labelOn, tenureOn, yardOn } from '../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../src/registry/state.ts';
+import { lastInspection } from '../parts/colony-facts.ts';
 
 /**
  * A split as it lies on the table: where the old queen is, which frames went where, what each part has for a queen.
@@ -76,11 +77,13 @@ export const FRAME_WORDS: Readonly<Record<FrameKind, string>> = {
 
 /** A plan of one source and one new part, as a split begins. */
 export function startPlan(registry: Registry, source: Colony, day: PlainDay, newId: () => string): SplitPlan {
+  const cells = cellsSeen(source, day);
   const stays: PlanPart = {
     key: SOURCE,
     box: { is: 'source', colony: source.id },
     frames: {},
     expected: newId() as QueenId,
+    ...(cells ? { queen: { how: 'raises-own', from: cells } } : {}),
   };
   const plan: SplitPlan = {
     source: source.id,
@@ -89,6 +92,14 @@ export function startPlan(registry: Registry, source: Colony, day: PlainDay, new
     ...(tenureOn(source, day) ? { oldQueenIn: SOURCE } : {}),
   };
   return addPart(plan, registry, newId);
+}
+
+/** Cells seen in the source at a look on this day or the day before: its next queen is further on than its eggs. */
+function cellsSeen(source: Colony, day: PlainDay): 'open-cells' | 'capped-cells' | undefined {
+  const look = lastInspection(source, day);
+  if (!look || !isExactDay(look.day) || daysBetween(firstDay(look.day), day) > 1) return undefined;
+  if (look.cappedCells) return 'capped-cells';
+  return look.openCells ? 'open-cells' : undefined;
 }
 
 /** The plan with one more new part beside the source. */
@@ -161,9 +172,10 @@ export function queenOf(plan: SplitPlan, part: PlanPart): PlanQueen | { readonly
   if (part.queen) return part.queen;
   if (part.key === SOURCE)
     return plan.oldQueenIn === undefined ? { how: 'none' } : { how: 'raises-own', from: 'eggs' };
+  // Whatever else is in it: the first to emerge is out of the cells. How far along they are, the keeper has to say.
+  if (part.frames.cells) return { how: 'given-cells', age: 'unknown' };
   if (part.frames.eggs) return { how: 'raises-own', from: 'eggs' };
   if (part.frames.openBrood) return { how: 'raises-own', from: 'young-brood' };
-  if (part.frames.cells) return { how: 'raises-own', from: 'capped-cells' };
   return { how: 'none' };
 }
 

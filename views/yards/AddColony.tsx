@@ -1,9 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
-import type { Draft, EntryOf } from '../../src/journal/entry.ts';
-import type { ColonyId } from '../../src/journal/ids.ts';
 import { newColonyId } from '../../src/journal/new-ids.ts';
-import type { Place } from '../../src/journal/shared.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
@@ -20,23 +17,9 @@ import { BEGINNINGS, sentence } from '../parts/words.ts';
 import { KeptNotice } from '../record/KeptNotice.tsx';
 import { useKept } from '../record/use-kept.ts';
 import { nextLabel } from '../split/plan.ts';
-import { FirstQueen, type FirstQueenFacts, NO_QUEEN, queenDrafts, queenProblem } from './FirstQueen.tsx';
+import { type Beginning, EMPTY, HOW, startOf } from './beginning.ts';
+import { FirstQueen, queenDrafts, queenProblem } from './FirstQueen.tsx';
 import { isBeforeYard, openedBy } from './opened-by.ts';
-
-type How = EntryOf<'colony-started'>['how'];
-const HOW: readonly How[] = ['already-here', 'swarm-taken', 'nucleus', 'package', 'bought', 'split'];
-
-interface Beginning {
-  /** Absent until the keeper writes one; then the next number is offered no more. */
-  readonly label?: string;
-  readonly how?: How | undefined;
-  readonly day?: RoughDay;
-  readonly queen: FirstQueenFacts;
-  readonly from: string;
-  readonly place: Place;
-}
-
-const EMPTY: Beginning = { queen: NO_QUEEN, from: '', place: {} };
 
 /** A colony that begins at a yard, with the queen who heads it where she is known; and the next one after it. */
 export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onClose: () => void }) {
@@ -122,26 +105,6 @@ export function AddColony({ yard, onClose }: { readonly yard: Yard; readonly onC
       </Form>
     </Sheet>
   );
-}
-
-interface Where {
-  readonly label: string;
-  readonly day: RoughDay;
-  readonly colony: ColonyId;
-  readonly yard: Yard;
-}
-
-function startOf({ from, place }: Beginning, how: How, { label, day, colony, yard }: Where): Draft {
-  return {
-    kind: 'colony-started',
-    day,
-    colony,
-    yard: yard.id,
-    label,
-    how,
-    ...(from.trim() ? { from: from.trim() } : {}),
-    ...(Object.keys(place).length > 0 ? { place } : {}),
-  };
 }
 
 function earlierHint(yard: Yard, day: RoughDay): { readonly hint?: string } {

@@ -50,6 +50,34 @@ describe('a split on the bench', () => {
     expect(moved.parts.map((part) => queenOf(moved, part).how)).toEqual(['raises-own', 'old-queen']);
   });
 
+  it('takes the cells seen that day for what the source raises its queen from, and older sights for nothing', () => {
+    for (const [seen, from] of [
+      ['2026-05-10', 'capped-cells'],
+      ['2026-05-02', 'eggs'],
+    ] as const) {
+      const { story, newId } = bench();
+      story.write({ kind: 'inspection', day: rough(seen), colony: story.colony('1'), cappedCells: 3 });
+      const registry = project(story.journal());
+      const plan = startPlan(registry, registry.colonies.get(story.colony('1'))!, day('2026-05-10'), newId);
+      const moved = setDown(plan, { holds: 'queen' }, plan.parts[1]?.key ?? '');
+      expect(queenOf(moved, moved.parts[0]!)).toEqual({ how: 'raises-own', from });
+    }
+  });
+
+  it('takes a frame of cells for the first to give a queen, of an age that the keeper has to say', () => {
+    const { plan, registry, story } = bench();
+    const key = plan.parts[1]?.key ?? '';
+    const both = (['eggs', 'cells'] as const).reduce(
+      (now, kind) => setDown(now, { holds: 'frame', kind }, key),
+      plan,
+    );
+    expect(splitPart(both, both.parts[1]!, registry).queen).toMatchObject({
+      how: 'given-cells',
+      age: 'unknown',
+      parentage: { dams: [{ queen: story.queen('Alder') }] },
+    });
+  });
+
   it('changes what a queenless part will do as frames are moved', () => {
     const { plan, registry } = bench();
     const key = plan.parts[1]?.key ?? '';
