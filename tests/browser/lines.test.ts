@@ -83,6 +83,26 @@ describe('the lines of the demo yard', () => {
     await keeper.close();
   });
 
+  it('find a queen by her name and bring her into sight, on a phone above the panel', async () => {
+    const keeper = await app.newKeeper();
+    const { page } = keeper;
+    await openLines(page);
+    await page.getByLabel('Find a queen').fill('vetc');
+    await page.getByLabel('Find a queen').press('Enter');
+    await page.getByText(/^Lays in \w+; daughter of Draught/).waitFor();
+    const place = await nameOf(page, 'Vetch').evaluate((name) => name.getBoundingClientRect().bottom);
+    expect(place).toBeGreaterThan(0);
+    expect(place).toBeLessThan(844 / 2);
+    await goTo(page, '#/yards');
+    await page.goBack();
+    await drawing(page).locator('svg').waitFor();
+    await expect
+      .poll(() => nameOf(page, 'Vetch').evaluate((name) => name.getBoundingClientRect().bottom))
+      .toBeLessThan(844 / 2);
+    expect(keeper.errors).toEqual([]);
+    await keeper.close();
+  });
+
   it('stand below as nested lists with every queen under her dam', async () => {
     const keeper = await app.newKeeper();
     const { page } = keeper;

@@ -14,7 +14,7 @@ export interface AxisProps {
 /** Pixels that a year takes to be written out, and to be written short. */
 const YEAR_ROOM = 40;
 const SHORT_ROOM = 22;
-const COUNT_ROOM = 76;
+const COUNT_ROOM = 92;
 const LABEL_ROOM = 120;
 
 /** The years over the drawing, and how many queens came out of each winter. Stays in sight as the page scrolls. */

@@ -1,19 +1,23 @@
 import type { Signal } from '@preact/signals';
-import type { YardId } from '../../src/journal/ids.ts';
+import type { QueenId, YardId } from '../../src/journal/ids.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import styles from './Controls.module.css';
+import { FindQueen } from './FindQueen.tsx';
 import type { LinesFilter } from './filter.ts';
 
 export interface ControlsProps {
   readonly filter: Signal<LinesFilter>;
   readonly yards: readonly Yard[];
+  /** Chooses a queen found by name; absent where there are so few that nobody needs to be looked for. */
+  readonly onFind?: ((queen: QueenId) => void) | undefined;
 }
 
-/** Which queens the drawing shows: all or the living with their dams, of every yard or of one. */
-export function Controls({ filter, yards }: ControlsProps) {
+/** Whom to look for, and which queens the drawing shows: all or the living with their dams, of every yard or of one. */
+export function Controls({ filter, yards, onFind }: ControlsProps) {
   const { living, yard } = filter.value;
   return (
     <div class={styles.controls}>
+      {onFind && <FindQueen onChoose={onFind} />}
       <label class={styles.check}>
         <input
           type="checkbox"

@@ -1,4 +1,4 @@
-import { useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { useWidth } from '../parts/use-width.ts';
@@ -56,6 +56,17 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
     zoom.reveal(queen.from, queen.y);
     if (!large) scrollIntoSight(stage.current, queen.y);
   };
+  const shown = look.chosen.at(-1);
+  const tapped = useRef<QueenId | undefined>(undefined);
+  const ready = width > 0;
+  // Whoever is chosen by name, by key or by the address is brought into sight; who was tapped is in sight.
+  useEffect(() => {
+    const sought = ready && shown !== tapped.current ? shown : undefined;
+    tapped.current = undefined;
+    // A page that was just opened begins at its top; she is sought after that.
+    const later = sought && requestAnimationFrame(() => reveal(sought));
+    return () => cancelAnimationFrame(later || 0);
+  }, [shown, ready]);
   const onKey = (event: KeyboardEvent) => {
     const at = look.chosen[0];
     if (event.key === 'Enter' && at) onOpen(at);
@@ -65,19 +76,17 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
       const step = stepOfKey(event.key);
       if (!step || event.altKey || event.ctrlKey || event.metaKey) return;
       const next = walk(geometry, at, step);
-      if (next) {
-        onChoose(next);
-        reveal(next);
-      }
+      if (next) onChoose(next);
     }
     event.preventDefault();
   };
   const onTap = (event: MouseEvent) => {
     const frame = stage.current?.getBoundingClientRect();
     if (!frame) return;
-    onChoose(
-      nearest(geometry, zoom.view, { x: event.clientX - frame.left, y: event.clientY - frame.top }, plot),
-    );
+    const at = { x: event.clientX - frame.left, y: event.clientY - frame.top };
+    const queen = nearest(geometry, zoom.view, at, plot);
+    tapped.current = queen;
+    onChoose(queen);
   };
   const Renderer = large ? CanvasLines : SvgLines;
   const render = { geometry, scale, view: zoom.view, plot, gutter, height, look };
@@ -104,10 +113,14 @@ export function Drawing({ lives, lines, on, look, winters, onChoose, onOpen }: D
   );
 }
 
-/** Scrolls the page just as far as is needed to see a place of the drawing. */
+/** Pixels that stay free above and below a queen brought into sight. */
+const AROUND = 120;
+
+/** Scrolls the page just as far as is needed to see a place of the drawing; on a phone a panel covers its lower half. */
 function scrollIntoSight(stage: HTMLElement, y: number): void {
   const top = stage.getBoundingClientRect().top + y;
-  const margin = 120;
-  if (top < margin) window.scrollBy(0, top - margin);
-  else if (top > window.innerHeight - margin) window.scrollBy(0, top - window.innerHeight + margin);
+  const desk = window.matchMedia('(min-width: 60rem)').matches;
+  const lowest = desk ? window.innerHeight - AROUND : window.innerHeight / 2 - AROUND / 3;
+  if (top < AROUND) window.scrollBy(0, top - AROUND);
+  else if (top > lowest) window.scrollBy(0, top - lowest);
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { Button } from '../parts/Button.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { LineMark } from './LineMark.tsx';
 import type { Life } from './lives.ts';
@@ -12,14 +13,26 @@ export interface OutlineProps {
   readonly lines: readonly LineSummary[];
 }
 
+/** Lines listed before the rest is asked for. */
+const AT_FIRST = 12;
+
 /** The same as the drawing, as nested lists: each queen under her dam. */
 export function Outline({ lives, lines }: OutlineProps) {
+  const [all, setAll] = useState(false);
+  const more = lines.length > AT_FIRST + 1;
   return (
     <section class={styles.outline} aria-labelledby="lines-as-list">
       <h2 id="lines-as-list">The same as a list</h2>
-      {lines.map((line) => (
+      {(more && !all ? lines.slice(0, AT_FIRST) : lines).map((line) => (
         <LineOutline key={line.line} line={line} lives={lives} />
       ))}
+      {more && (
+        <div>
+          <Button look="quiet" onPress={() => setAll(!all)}>
+            {all ? 'Fewer lines' : `All ${lines.length} lines`}
+          </Button>
+        </div>
+      )}
     </section>
   );
 }

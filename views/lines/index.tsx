@@ -1,3 +1,4 @@
+import type { QueenId } from '../../src/journal/ids.ts';
 import { go, routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -15,6 +16,9 @@ import { Related } from './Related.tsx';
 import { aliveFirst } from './summaries.ts';
 import { type LinesChoice, type LinesFacts, useLinesChoice, useLinesFacts, useLook } from './use-lines.ts';
 
+/** So many queens are found by eye. */
+const AT_A_GLANCE = 16;
+
 /** The lines: which are alive and on how many queens each hangs, who crossed which winters, how two are related. */
 export function Lines(_props: { readonly id?: string }) {
   const facts = useLinesFacts();
@@ -25,6 +29,11 @@ export function Lines(_props: { readonly id?: string }) {
   const look = useLook(facts, choice);
   if (lives.length === 0) return <NoLines />;
   const listed = aliveFirst(lines);
+  const find = (queen: QueenId) => {
+    // One whom the filter hides is drawn again.
+    if (!left.lives.some(({ id }) => id === queen)) filter.value = { living: false };
+    choice.choose(queen);
+  };
   return (
     <>
       <PageHeader title="Lines" lead={linesLead(lines)} />
@@ -41,7 +50,11 @@ export function Lines(_props: { readonly id?: string }) {
           <ChosenPanel facts={facts} choice={choice} />
         </div>
         <div class={styles.drawing}>
-          <Controls filter={filter} yards={[...registry.yards.values()]} />
+          <Controls
+            filter={filter}
+            yards={[...registry.yards.values()]}
+            onFind={lives.length > AT_A_GLANCE ? find : undefined}
+          />
           <Drawing
             lives={left.lives}
             lines={order}
@@ -54,7 +67,7 @@ export function Lines(_props: { readonly id?: string }) {
           <Legend />
         </div>
       </div>
-      <Outline lives={left.lives} lines={lines.filter(({ line }) => order.includes(line))} />
+      <Outline lives={left.lives} lines={listed.filter(({ line }) => order.includes(line))} />
     </>
   );
 }

@@ -87,11 +87,15 @@ export function readScore(field: InspectionField): Reader {
     const scale = cell.settings.scale ?? '1-4';
     const value = scaled(number.value, scale);
     if (value === undefined) {
-      const because =
-        scale === '1-4'
-          ? 'Scores run from 1 to 4 in half points.'
-          : 'Scores of another scale wait for an answer.';
-      keepAsNote(row, cell, because, 'Say above how the scores run, or write them from 1 to 4.');
+      if (scale === '1-4')
+        keepAsNote(row, cell, 'Scores run from 1 to 4 in half points.', 'Write a score from 1 to 4.');
+      else
+        keepAsNote(
+          row,
+          cell,
+          'Scores of another scale wait for an answer.',
+          'Say above how the scores run, or write them from 1 to 4.',
+        );
       return;
     }
     if (apart) asNote(row, { ...cell, text: apart.words });

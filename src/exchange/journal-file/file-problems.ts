@@ -25,7 +25,7 @@ export function brokenText(json: string, faultAt: number, place: Place): Problem
     code: 'not-a-journal',
     where: place(faultAt),
     found: line === '' ? 'the end of the line or of the file' : shortText(line),
-    because: 'From here on the text is not JSON: the file was cut short or changed.',
+    because: 'From here on the file cannot be read: it was cut short or changed.',
     remedy: 'Bring in an unchanged copy; ask for the file to be sent again as an attachment.',
   };
 }
@@ -49,7 +49,7 @@ export function otherFile(content: unknown, place: Place): Problem {
     field: 'format',
     found: format === undefined ? 'JSON without a format' : shortText(format),
     because: `This is not a file of records: its format must be "${JOURNAL_FORMAT}".`,
-    remedy: 'Choose a file that ends in .damline.json. A table goes in by "bring in a table".',
+    remedy: 'Choose a file that ends in .damline.json, or a table saved as CSV.',
   };
 }
 

@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import type { Queen } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
 import { TextField } from '../../parts/Field.tsx';
+import { findQueens } from '../../parts/find-queens.ts';
 import { QueenName } from '../../parts/QueenName.tsx';
-import { findQueens } from '../find-queens.ts';
 import styles from './QueenPick.module.css';
 
 const SHOWN = 6;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { colonyOfQueen, labelOn } from '../../../../src/registry/queries.ts';
-import { findQueens } from '../../../../views/exchange/find-queens.ts';
+import { findQueens } from '../../../../views/parts/find-queens.ts';
 import { DEMO_DAY, demoQueen, demoRegistry } from '../../../helpers/demo.ts';
 
 const registry = demoRegistry();
@@ -31,5 +31,12 @@ describe('looking a queen up', () => {
     const laying = found.map(({ queen }) => queen.state.is === 'laying');
     expect(laying.lastIndexOf(true)).toBeLessThan(laying.indexOf(false));
     expect(found.at(-1)?.queen.state.is).not.toBe('expected');
+  });
+
+  it('puts those who are called so before those whose box or year begins so', () => {
+    const found = find('s').map(({ title }) => title);
+    const called = found.filter((title) => title.toLowerCase().startsWith('s'));
+    expect(found.slice(0, called.length)).toEqual(called);
+    expect(found.length).toBeGreaterThan(called.length);
   });
 });
