@@ -46,7 +46,8 @@ export function partStory(registry: Registry, part: SplitPart, day: PlainDay): P
   ].flatMap(({ label, at }) => (at && at.window.last >= day ? [{ label, ...at }] : []));
   const shut = emerged && laying && { first: addDays(emerged.window.first, -1), last: laying.window.first };
   const stays = shut && shut.first <= shut.last;
-  const leave = stays ? ` Leave it shut from ${dayInYear(shut.first, day)} until eggs are due.` : '';
+  const from = shut && shut.first > day ? `from ${dayInYear(shut.first, day)} ` : '';
+  const leave = stays ? ` Leave it shut ${from}until eggs are due.` : '';
   const sentence = `${opening(registry, part)}${leave}`;
   return { sentence, windows: shown, hopeless: false, ...(stays ? { shut } : {}) };
 }

@@ -76,6 +76,11 @@ describe('a split on the bench', () => {
       age: 'unknown',
       parentage: { dams: [{ queen: story.queen('Alder') }] },
     });
+    const { sentence } = partStory(registry, splitPart(both, both.parts[1]!, registry), both.day);
+    // A virgin may be out tomorrow: there is no day before from which to leave it shut.
+    expect(sentence).toBe(
+      'Given cells of unknown age: a daughter of Alder. Leave it shut until eggs are due.',
+    );
   });
 
   it('changes what a queenless part will do as frames are moved', () => {
