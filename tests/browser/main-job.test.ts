@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningApp, startApp } from './support/app.ts';
-import { goTo, openColony } from './support/steps.ts';
+import { goTo, onDay, openColony } from './support/steps.ts';
 
 const SHEET = resolve(import.meta.dirname, '../../samples/spreadsheets/queen-list.csv');
 
@@ -12,12 +12,6 @@ beforeAll(async () => {
   app = await startApp();
 });
 afterAll(() => app.close());
-
-/** The wall clock of the page stands at ten in the morning of this day, also after a reload. */
-async function onDay(page: Page, day: string): Promise<void> {
-  await page.clock.setFixedTime(new Date(`${day}T10:00:00`));
-  await page.reload();
-}
 
 const region = (page: Page, name: string) => page.getByRole('region', { name, exact: true });
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name });
