@@ -5,7 +5,7 @@ import { herTraits } from '../queen/her-traits.ts';
 import styles from './CandidateDetail.module.css';
 import { HeadLineOf } from './HeadLineOf.tsx';
 import { isTakenIn } from './plan.ts';
-import type { Candidate } from './ranking.ts';
+import type { Candidate, Ranking } from './ranking.ts';
 import { TraitLine } from './TraitLine.tsx';
 import { traitStandings } from './trait-standing.ts';
 import type { Choice } from './use-choice.ts';
@@ -32,7 +32,7 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
   return (
     <div class={styles.detail} ref={box}>
       <HeadLineOf row={row} choice={choice} />
-      <p>{sureWords(row, ranking.best, ranking.rows.length)}</p>
+      <p>{sureWords(row, ranking)}</p>
       <ul class={styles.traits}>
         {standings.map((standing) => (
           <TraitLine
@@ -66,9 +66,10 @@ export function CandidateDetail({ row, choice }: CandidateDetailProps) {
   );
 }
 
-function sureWords({ standing, firstAbove, amongBest }: Candidate, best: number, of: number): string {
+function sureWords(row: Candidate, { best, rows, amongBest }: Ranking): string {
+  const { standing, firstAbove } = row;
   if (standing === 'unranked') return UNRANKED;
-  const place = `The chance that she is truly among the best ${best} of ${of} is ${chanceWords(amongBest)}`;
+  const place = `The chance that she is truly among the best ${best} of ${rows.length} is ${chanceWords(amongBest(row))}`;
   if (standing === 'first') return `${place}.`;
   return `${place}; that the first of the list is truly better than her, ${chanceWords(firstAbove)}.`;
 }

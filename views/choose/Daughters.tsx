@@ -10,11 +10,17 @@ import { percents, spreads } from './words.ts';
 
 /** How many daughters from whom: gain against kinship, drawn whole, and what the point chosen means. */
 export function Daughters({ choice }: { readonly choice: Choice }) {
-  const { curve, plan, evaluated } = choice;
+  const { curve, plan, evaluated, choosing } = choice;
   return (
     <div class={styles.parts}>
       <div class={styles.asked}>
         <DaughtersAsked choice={choice} />
+        {plan && plan.daughters < choosing.daughters && (
+          <p>
+            {choosing.mostEach} from one queen at most allows {plan.daughters} of the {choosing.daughters}{' '}
+            daughters wanted.
+          </p>
+        )}
         {curve?.is === 'impossible' && (
           <Notice tone="warn" title="No choice meets these limits">
             {curve.why.found} {curve.why.remedy}

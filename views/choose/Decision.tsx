@@ -30,7 +30,8 @@ export function Decision({ choice, underWay }: DecisionProps) {
   const close = () => setOpen(undefined);
   const ranked = rankingLead(choice.ranking, ({ id }) => choice.nameOf(id));
   const dams = choice.plan?.dams.map(({ row, daughters }) => ({ name: choice.nameOf(row.id), daughters }));
-  const lead = choice.ranking.weighed && dams && dams.length > 0 ? planLead(dams) : ranked;
+  const told = choice.ranking.rows.some(({ standing }) => standing !== 'unranked');
+  const lead = told && dams && dams.length > 0 ? planLead(dams) : ranked;
   return (
     <>
       <PageHeader title="Choose" lead={lead} />

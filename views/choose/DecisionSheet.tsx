@@ -64,12 +64,13 @@ export function DecisionSheet({ choice }: { readonly choice: Choice }) {
 }
 
 /** Nothing to take along yet, and why. */
-function NoPlan({ choice }: { readonly choice: Choice }) {
+function NoPlan({ choice: { ranking, curve } }: { readonly choice: Choice }) {
+  const remedy = curve?.is === 'impossible' ? ` ${curve.why.remedy}` : '';
   return (
     <PageHeader
       title="Daughters to raise"
       above={{ label: 'Choose', href: routes.choose() }}
-      lead={daughtersAnswer(choice.ranking, undefined, choice.curve)}
+      lead={daughtersAnswer(ranking, undefined, curve) + remedy}
     />
   );
 }

@@ -3,7 +3,7 @@ import type { Bands } from '../../graph/numerics/bands.ts';
 import { useWidth } from '../parts/use-width.ts';
 import styles from './OutlookFigures.module.css';
 import { drawOutlook, type Figure } from './outlook-scale.ts';
-import { oneIn, percents, spreads } from './words.ts';
+import { markDigits, oneIn, percents, spreads } from './words.ts';
 
 export interface OutlookFiguresProps {
   readonly seasons: readonly SeasonOutlook[];
@@ -60,13 +60,17 @@ interface FigureSvgProps extends OutlookFiguresProps {
 
 function FigureSvg({ seasons, before, figure, say, width }: FigureSvgProps) {
   const drawing = drawOutlook(seasons, before, figure, { width, height: HEIGHT, margin: MARGIN });
+  const gainDigits = markDigits(
+    drawing.ticks.map(({ value }) => value),
+    1,
+  );
   return (
     <svg width={width} height={HEIGHT} aria-hidden="true">
       {drawing.ticks.map(({ value, y }) => (
         <g key={value}>
           <line class={styles.line} x1={MARGIN.left} x2={width - MARGIN.right} y1={y} y2={y} />
           <text class={styles.tick} x={MARGIN.left - 6} y={y + 5} text-anchor="end">
-            {say(value)}
+            {figure === 'gain' ? spreads(value, gainDigits) : say(value)}
           </text>
         </g>
       ))}

@@ -5,7 +5,7 @@ import { type CurvePoint, drawCurve, nearestPoint } from './curve-scale.ts';
 import { planOf, thriftOf } from './plan.ts';
 import styles from './TradeOff.module.css';
 import type { Choice, Curve } from './use-choice.ts';
-import { percents, planWords, spreads } from './words.ts';
+import { markDigits, percents, planWords, spreads } from './words.ts';
 
 export interface TradeOffProps {
   readonly choice: Choice;
@@ -70,6 +70,14 @@ interface CurveSvgProps {
 
 function CurveSvg({ drawing, width, here, onChoose }: CurveSvgProps) {
   const held = useRef(false);
+  const gainDigits = markDigits(
+    drawing.gainTicks.map(({ value }) => value),
+    1,
+  );
+  const kinshipDigits = markDigits(
+    drawing.kinshipTicks.map(({ value }) => 100 * value),
+    0,
+  );
   const follow = (event: PointerEvent) => {
     const left = (event.currentTarget as Element).getBoundingClientRect().left;
     onChoose(nearestPoint(drawing.places, event.clientX - left));
@@ -97,13 +105,13 @@ function CurveSvg({ drawing, width, here, onChoose }: CurveSvgProps) {
         <g key={value}>
           <line class={styles.grid} x1={MARGIN.left} x2={width - MARGIN.right} y1={y} y2={y} />
           <text class={styles.tick} x={MARGIN.left - 8} y={y + 5} text-anchor="end">
-            {spreads(value)}
+            {spreads(value, gainDigits)}
           </text>
         </g>
       ))}
       {drawing.kinshipTicks.map(({ value, x }) => (
         <text key={value} class={styles.tick} x={x} y={HEIGHT - 12} text-anchor="middle">
-          {percents(value)}
+          {(100 * value).toFixed(kinshipDigits)}&nbsp;%
         </text>
       ))}
       <path class={styles.line} d={drawing.path} />

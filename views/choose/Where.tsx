@@ -71,7 +71,8 @@ interface YardRowProps {
 
 function YardRow({ breeder: { row }, choice, columns }: YardRowProps) {
   const risks = yardRisks(choice.evaluated, row.place);
-  const best = bestYard(risks.filter(({ yard }) => choice.yards.has(yard)));
+  const own = risks.filter(({ yard }) => choice.yards.has(yard));
+  const best = own.length > 1 ? bestYard(own) : undefined;
   return (
     <tr>
       <th scope="row">
@@ -84,7 +85,7 @@ function YardRow({ breeder: { row }, choice, columns }: YardRowProps) {
             <span class={styles.yard} aria-hidden="true">
               {name}
             </span>
-            {risk ? <YardCell risk={risk} best={!best?.any && best?.risk.yard === id} /> : '–'}
+            {risk ? <YardCell risk={risk} best={best?.any === false && best.risk.yard === id} /> : '–'}
           </td>
         );
       })}

@@ -13,7 +13,7 @@ export function daughtersAnswer(
   plan: Pick<Plan, 'dams' | 'daughters'> | undefined,
   curve: Curve | undefined,
 ): string {
-  if (curve?.is === 'impossible') return 'No choice meets these limits.';
+  if (curve?.is === 'impossible') return curve.why.found;
   if (curve?.is === 'failed') return 'The curve could not be worked out.';
   if (!plan) return 'Being worked out.';
   const kept = linesKept(ranking, plan);
@@ -41,6 +41,7 @@ export function brothersAnswer({
       close.set(yardName(yard), [...(close.get(yardName(yard)) ?? []), nameOf(row.id)]);
     }
   }
+  if (breeders.length === 0) return 'No queen is in the choice.';
   if (close.size === 0) return 'No daughter would meet close kin at any of your yards.';
   const parts = [...close].map(([yard, names]) => `daughters of ${someOf(names, MOST_NAMED)} at ${yard}`);
   return `Close kin would meet: ${parts.join('; ')}. Fly those elsewhere.`;

@@ -46,18 +46,24 @@ export function fliesAt(
   return bestYard(own.length > 0 ? own : risks);
 }
 
+/** Daughters that can be had: as many as are wanted, or as the most from one queen allows. */
+export function daughtersToHave(breeders: number, { daughters, mostEach }: Choosing): number {
+  return breeders === 0 ? daughters : Math.min(daughters, breeders * mostEach);
+}
+
 export function contributionProblem(
   { answer }: Evaluated,
   breeders: readonly Breeder[],
-  { daughters, mostEach, droneKinshipLimit }: Choosing,
+  choosing: Choosing,
 ): ContributionProblem {
+  const { mostEach, droneKinshipLimit } = choosing;
   const size = answer.candidates.length;
   const places = breeders.map(({ row }) => row.place);
   const known = breeders.every(({ flies }) => flies !== undefined);
   return {
     merit: places.map((_, k) => breeders[k]?.row.merit ?? 0),
     kinship: places.flatMap((a) => places.map((b) => answer.kinship[a * size + b] ?? 0)),
-    caps: places.map(() => mostEach / daughters),
+    caps: places.map(() => Math.min(1, mostEach / daughtersToHave(breeders.length, choosing))),
     ...(known ? { poolKinship: breeders.map(({ flies }) => flies?.risk.broodInbreeding ?? 0) } : {}),
     ...(known && droneKinshipLimit !== undefined ? { poolKinshipLimit: droneKinshipLimit } : {}),
   };
@@ -107,12 +113,12 @@ export function planOf(
   ranking: Ranking,
   breeders: readonly Breeder[],
   shares: ArrayLike<number>,
-  { daughters: wanted, mostEach }: Choosing,
+  choosing: Choosing,
 ): Plan {
   const whole = wholeDaughters(
     shares,
-    wanted,
-    breeders.map(() => mostEach),
+    daughtersToHave(breeders.length, choosing),
+    breeders.map(() => choosing.mostEach),
   );
   const daughters = whole.reduce((sum, each) => sum + each, 0);
   const dams = breeders.flatMap((breeder, k): PlannedDam[] =>

@@ -36,8 +36,6 @@ export interface Candidate {
   /** Chance that the first of the list is truly above her. */
   readonly firstAbove: number;
   readonly standing: Standing;
-  /** Chance to be truly among the best `Ranking.best`. */
-  readonly amongBest: number;
 }
 
 export interface Ranking {
@@ -49,6 +47,8 @@ export interface Ranking {
   readonly errors: Float64Array;
   /** How many the best are that `amongBest` speaks of. */
   readonly best: number;
+  /** Chance of a candidate to be truly among them; drawn when first asked for, not at each move of a weight. */
+  readonly amongBest: (candidate: Pick<Candidate, 'place'>) => number;
   /** The weights in the unit of merit. */
   readonly weights: TraitWeights;
   /** False when every trait is left out: nothing is ranked. */
@@ -67,7 +67,11 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
   const merits = Float64Array.from(values, ({ index }) => index);
   const errors = indexErrors(traits, weights, relationship);
   const best = Math.min(MOST_BEST, Math.max(1, Math.floor(merits.length / 2)));
-  const among = chancesAmongBest(merits, errors, best);
+  let among: Float64Array | undefined;
+  const amongBest: Ranking['amongBest'] = ({ place }) => {
+    among ??= chancesAmongBest(merits, errors, best);
+    return among[place] ?? 0;
+  };
   const compared = comparedQueens(evaluated, weights);
   const isRanked = (place: number) => compared.has(evaluated.answer.candidates[place] ?? '');
   const order = [...merits.keys()].sort((a, b) => (merits[b] ?? 0) - (merits[a] ?? 0) || a - b);
@@ -89,11 +93,10 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
         contributions: value.contributions,
         firstAbove,
         standing: isRanked(place) ? told : 'unranked',
-        amongBest: among[place] ?? 0,
       },
     ];
   });
-  return { rows: unrankedLast(rows), merits, errors, best, weights, weighed };
+  return { rows: unrankedLast(rows), merits, errors, best, amongBest, weights, weighed };
 }
 
 /** Queens with a record, in a trait that counts, in a comparison group that is not small. */

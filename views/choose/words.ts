@@ -112,17 +112,24 @@ export function smallNumber(value: number): string {
   return SMALL[value] ?? String(value);
 }
 
-/** "+0.6", "−1.0", "0": spreads of merit, to one decimal. */
-export function spreads(value: number): string {
-  const tenths = Math.abs(value).toFixed(1);
-  if (tenths === '0.0') return '0';
-  return `${value > 0 ? '+' : '−'}${tenths}`;
+/** "+0.6", "−1.0", "0": spreads of merit, to one decimal where no more are asked for. */
+export function spreads(value: number, digits = 1): string {
+  const size = Math.abs(value).toFixed(digits);
+  if (Number(size) === 0) return '0';
+  return `${value > 0 ? '+' : '−'}${size}`;
 }
 
 /** A share in whole percents: "6 %", "under 1 %", "0 %". */
 export function percents(share: number): string {
   if (share > 0 && share < 0.005) return 'under 1\u00a0%';
   return `${Math.round(100 * share)}\u00a0%`;
+}
+
+/** Decimals that tell the marks of an axis apart. */
+export function markDigits(marks: readonly number[], least: number): number {
+  const [first = 0, second = first] = marks;
+  const step = Math.abs(second - first);
+  return step === 0 ? least : Math.max(least, Math.ceil(-Math.log10(step) - 1e-9));
 }
 
 /** "1 in 9": a share as one of so many. */

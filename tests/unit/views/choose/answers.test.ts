@@ -46,9 +46,9 @@ describe('the questions of the screen, answered in a line', () => {
     expect(daughtersAnswer(ranking, undefined, { is: 'failed', problem: '' })).toBe(
       'The curve could not be worked out.',
     );
-    const why = { ok: false, found: '', remedy: '' } as never;
+    const why = { ok: false, found: 'No queen is among the candidates.', remedy: '' } as never;
     expect(daughtersAnswer(ranking, undefined, { is: 'impossible', why })).toBe(
-      'No choice meets these limits.',
+      'No queen is among the candidates.',
     );
   });
 
@@ -56,9 +56,10 @@ describe('the questions of the screen, answered in a line', () => {
     expect(brothersAnswer(choice)).toBe(
       'Close kin would meet: daughters of Brook, Beck and Bora at High Fallow. Fly those elsewhere.',
     );
-    expect(brothersAnswer({ ...choice, breeders: [] })).toBe(
-      'No daughter would meet close kin at any of your yards.',
-    );
+    expect(
+      brothersAnswer({ ...choice, breeders: breeders.filter(({ row }) => row.queen.name === 'Ford') }),
+    ).toBe('No daughter would meet close kin at any of your yards.');
+    expect(brothersAnswer({ ...choice, breeders: [] })).toBe('No queen is in the choice.');
   });
 });
 

@@ -4,6 +4,7 @@ import type { YardId } from '../../../../src/journal/ids.ts';
 import {
   breedersOf,
   contributionProblem,
+  daughtersToHave,
   fliesAt,
   gainBand,
   isTakenIn,
@@ -114,6 +115,23 @@ describe('a plan in whole daughters', () => {
     expect(lines.reduce((sum, { living }) => sum + living.length, 0)).toBe(ranking.rows.length);
     const counts = lines.map(({ daughters }) => daughters);
     expect(counts).toEqual([...counts].sort((a, b) => b - a));
+  });
+});
+
+describe('a keeper of few queens', () => {
+  it('gets as many daughters as the most from one queen allows', () => {
+    const two = breeders.slice(0, 2);
+    expect(daughtersToHave(2, choosing)).toBe(8);
+    expect(daughtersToHave(9, choosing)).toBe(12);
+    const found = tradeOffCurve(contributionProblem(evaluated, two, choosing));
+    if (!found.ok) throw new Error(found.found);
+    const plan = planOf(evaluated, ranking, two, found.points[0]?.shares ?? [], choosing);
+    expect(plan.dams.map(({ daughters }) => daughters)).toEqual([4, 4]);
+  });
+
+  it('with nobody in the choice is told so', () => {
+    const none = tradeOffCurve(contributionProblem(evaluated, [], choosing));
+    expect(none.ok ? '' : none.found).toBe('No queen is among the candidates.');
   });
 });
 

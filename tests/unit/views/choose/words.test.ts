@@ -4,6 +4,7 @@ import type { Candidate, Ranking, Standing } from '../../../../views/choose/rank
 import {
   chanceWords,
   daughtersWords,
+  markDigits,
   oneIn,
   percents,
   planLead,
@@ -25,7 +26,7 @@ const part = (trait: Contribution['trait'], points: number): Contribution => ({
 
 describe('figures in words', () => {
   it('are spreads to one decimal with a true sign, and 0 for what rounds to it', () => {
-    expect([1, 0.04, -0.04, 0.06, -1.25, -0.96].map(spreads)).toEqual([
+    expect([1, 0.04, -0.04, 0.06, -1.25, -0.96].map((value) => spreads(value))).toEqual([
       '+1.0',
       '0',
       '0',
@@ -33,6 +34,15 @@ describe('figures in words', () => {
       '−1.3',
       '−1.0',
     ]);
+  });
+
+  it('have as many decimals as tell the marks of an axis apart', () => {
+    expect(markDigits([0, 0.2, 0.4], 1)).toBe(1);
+    expect(markDigits([0.05, 0.1], 1)).toBe(2);
+    expect(markDigits([13.5, 14], 0)).toBe(1);
+    expect(markDigits([10, 15], 0)).toBe(0);
+    expect(markDigits([0.1], 1)).toBe(1);
+    expect(spreads(0.05, 2)).toBe('+0.05');
   });
 
   it('are whole percents, and under 1 % for what is there and rounds to none', () => {
