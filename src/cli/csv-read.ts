@@ -11,8 +11,8 @@ export interface CsvText {
   readonly starts: readonly number[];
   /** Line of the file on which each record starts, from 1. */
   readonly lines: readonly number[];
-  /** Line of a quote that is never closed; reading ends there. */
-  readonly openQuoteLine?: number;
+  /** A quote that is never closed: its line, and the number of its field; reading ends there. */
+  readonly openQuote?: { readonly line: number; readonly column: number };
 }
 
 const QUOTE = 34;
@@ -33,7 +33,9 @@ export function readCsv(text: string): CsvText {
     for (;;) {
       if (text.charCodeAt(at) === QUOTE) {
         const quoted = readQuoted(text, at);
-        if (!quoted) return { fields, starts, lines, openQuoteLine: line };
+        if (!quoted) {
+          return { fields, starts, lines, openQuote: { line, column: fields.length - start + 1 } };
+        }
         fields.push(quoted.value);
         line += quoted.lines;
         at = quoted.end;

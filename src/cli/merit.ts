@@ -10,6 +10,9 @@ import { readQueenList } from './queen-list.ts';
 import { readRecords } from './records-table.ts';
 import { numberIn } from './table.ts';
 
+/** Relative residual of the solve, so that the digits printed are digits of the solution. */
+const TOLERANCE = 1e-12;
+
 /** Queens up to whom every reliability is printed unasked; beyond, each costs a solve and must be asked for. */
 const RELIABILITY_UNASKED = 1000;
 
@@ -63,7 +66,7 @@ function evaluate(
   variances: ColonyVariances,
   candidates: Int32Array,
 ): Values {
-  const solved = solveMerit(pedigree, records, variances);
+  const solved = solveMerit(pedigree, records, variances, { tolerance: TOLERANCE });
   if (solved.is === 'refused')
     return { ok: false, problems: solved.problems.map(({ sentence }) => sentence) };
   if (solved.is !== 'solved')

@@ -44,6 +44,7 @@ export type ReadPedigree =
 interface Reading {
   readonly problems: TableProblems;
   readonly backgrounds: Backgrounds;
+  readonly hasPools: boolean;
   /** Matings by their text: equal fields are read once. */
   readonly matings: Map<string, MatingInput | undefined>;
 }
@@ -56,7 +57,7 @@ export function readPedigree(world: World, file: string, { options }: Arguments)
   const poolTable =
     poolFile === undefined ? undefined : readTable(world, poolFile, POOL_COLUMNS, problems.texts);
   if (!queenTable || problems.texts.length > 0) return { ok: false, problems: problems.texts };
-  const reading: Reading = { problems, backgrounds, matings: new Map() };
+  const reading: Reading = { problems, backgrounds, hasPools: poolTable !== undefined, matings: new Map() };
   const pools = poolTable ? rowsOf(poolTable, (row) => poolOf(reading, poolTable, row)) : [];
   const queens = rowsOf(queenTable, (row) => queenOf(reading, queenTable, row));
   if (problems.texts.length > 0) return { ok: false, problems: problems.texts };
@@ -133,6 +134,10 @@ function matingOf(reading: Reading, table: Table, row: number): MatingInput | un
   const isPool = mothers.startsWith(POOL_PREFIX);
   const key = isPool ? mothers : `${mothers}\n${table.cell(row, MATES_BACKGROUND)}`;
   if (reading.matings.has(key)) return reading.matings.get(key);
+  if (isPool && !reading.hasPools) {
+    const text = `'${mothers}' names a drone pool, but no table of pools is given. Give it with --pools FILE.`;
+    reading.problems.add(table, row, MOTHERS, text);
+  }
   const lists = isPool ? undefined : motherLists(reading, table, row, MOTHERS, MATES_BACKGROUND);
   const mating: MatingInput | undefined = isPool
     ? { kind: 'pool', pool: mothers.slice(POOL_PREFIX.length).trim() }

@@ -16,6 +16,8 @@ export function readRecords(world: World, file: string, pedigree: Pedigree): Rea
   const table = readTable(world, file, COLUMNS, problems.texts);
   if (!table) return { ok: false, problems: problems.texts };
   const { rows } = table;
+  if (rows === 0)
+    return { ok: false, problems: [`${file}, line 2, column 1 (queen): the table ends without a record.`] };
   const queen = new Int32Array(rows);
   const group = new Int32Array(rows);
   const value = new Float64Array(rows);

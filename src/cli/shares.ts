@@ -17,6 +17,9 @@ export function parseShares(text: string): ParsedShares {
     if (colon < 0 || of === '' || share === undefined) {
       return { ok: false, because: `'${entry.trim()}' is not NAME:SHARE, as in A:0.7;B:0.3.` };
     }
+    if (!(share > 0 && share <= 1)) {
+      return { ok: false, because: `'${entry.trim()}': a share is more than 0 and at most 1.` };
+    }
     shares.push({ of, share });
   }
   return { ok: true, shares };

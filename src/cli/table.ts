@@ -43,8 +43,10 @@ export function readTable(
   if (text === undefined) return undefined;
   const csv = readCsv(text);
   const before = problems.length;
-  if (csv.openQuoteLine !== undefined) {
-    problems.push(`${file}, line ${csv.openQuoteLine}: a quote is opened and never closed.`);
+  const { openQuote } = csv;
+  if (openQuote) {
+    const { line, column } = openQuote;
+    problems.push(`${file}, line ${line}, column ${column}: a quote is opened and never closed.`);
   } else checkShape(csv, file, columns, problems);
   if (problems.length > before) return undefined;
   const { fields, lines, starts } = csv;

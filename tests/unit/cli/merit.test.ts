@@ -65,6 +65,13 @@ describe('merit', () => {
     expect((await run(`merit p.csv r.csv ${larger}`, { ...FILES, 'r.csv': without })).out).toBe(added);
   });
 
+  it('of a table without a record is refused', async () => {
+    const files = { ...FILES, 'r.csv': 'queen,group,value,sampling_variance\n' };
+    const { code, out, error } = await run(`merit p.csv r.csv ${VARIANCES}`, files);
+    expect(error).toContain('r.csv, line 2, column 1 (queen): the table ends without a record.');
+    expect([code, out]).toEqual([2, '']);
+  });
+
   it.each([
     ['X,2021,3,', "r.csv, line 2, column 1 (queen): 'X' is no queen of the pedigree."],
     ['V,2021,3,', "r.csv, line 2, column 1 (queen): 'V' has not mated"],

@@ -77,6 +77,16 @@ describe('kinship', () => {
     expect(of('Q2', 'Q3')).toBeCloseTo(SISTERS, 12);
   });
 
+  it('takes an id that holds a comma in quotes, as a table does', async () => {
+    const table = `${HEADER}\n"A,old",,,3,,\nB,"A,old",,3,,\n`;
+    const { out, error } = await run('kinship p.csv --pairs B,"A,old"', { 'p.csv': table });
+    expect(error).toBe('');
+    expect(out).toBe('queen_a,queen_b,kinship\nB,B,0.5\nB,"A,old",0.25\n"A,old","A,old",0.5\n');
+    const open = await run('kinship p.csv --pairs B,"A', { 'p.csv': table });
+    expect([open.code, open.out]).toEqual([2, '']);
+    expect(open.error).toContain('--pairs: a quote is opened and never closed');
+  });
+
   it('prints the pairs of those named, in their order', async () => {
     const { out } = await run(`kinship p.csv --pairs Q3,Q1 ${OPTIONS}`, FILES);
     expect(
@@ -137,7 +147,12 @@ describe('a table that is wrong', () => {
     [
       'an unknown pool',
       ['A,,pool:Z,3,near,near'],
-      "p.csv, line 2, column 3 (drone_mothers): 'Z'. No drone pool",
+      "p.csv, line 2, column 3 (drone_mothers): 'pool:Z' names a drone pool, but no table of pools is given.",
+    ],
+    [
+      'a share under 0',
+      ['A,,,3,near,near', 'B,,A:-0.2,3,near,near'],
+      "p.csv, line 3, column 3 (drone_mothers): 'A:-0.2': a share is more than 0 and at most 1.",
     ],
     [
       'an unknown background',
@@ -151,7 +166,7 @@ describe('a table that is wrong', () => {
     ],
     [
       'probabilities of dams under 1',
-      ['A,,A:0,3,near,near', 'B,A:0.7,,,,'],
+      ['A,,,3,near,near', 'B,A:0.7,,,,'],
       'p.csv, line 3, column 2 (dam): shares that sum to 0.7.',
     ],
     [
@@ -201,7 +216,11 @@ describe('a table that is wrong', () => {
       'p.csv, line 2, column 7: 7 fields, but the first line has 6.',
     ],
     ['a row with a field missing', ['A,,,,near'], 'p.csv, line 2, column 5: 5 fields'],
-    ['a quote never closed', ['A,"B,,,near,'], 'p.csv, line 2: a quote is opened and never closed.'],
+    [
+      'a quote never closed',
+      ['A,"B,,,near,'],
+      'p.csv, line 2, column 2: a quote is opened and never closed.',
+    ],
   ];
 
   it.each(refused)(
