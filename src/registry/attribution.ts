@@ -32,13 +32,16 @@ interface Layer {
   readonly from: number;
   /** Infinite: still. */
   readonly to: number;
+  /** The day on which the bees came here, where they came with another colony. */
+  readonly joined?: number;
 }
 
 /**
  * All workers are hers if nobody else laid in the days in which the eggs of today's workers were laid. In a colony
  * without eggs the bees grow old: then the last days count in which somebody laid.
  */
-function workersAt(layers: readonly Layer[], on: number): WorkersOf {
+function workersAt(all: readonly Layer[], on: number): WorkersOf {
+  const layers = all.filter(({ joined }) => joined === undefined || joined <= on);
   const newest = lastLaid(layers, on - EGG_TO_WORKER_DAYS);
   const oldest = newest + EGG_TO_WORKER_DAYS - ALL_HERS_DAYS;
   const laid = layers.filter(({ from, to }) => from <= newest && to > oldest);
@@ -65,7 +68,7 @@ const WORKED_OUT = new WeakMap<Colonies, Map<ColonyId, readonly Layer[]>>();
 function layersOf(colonies: Colonies, id: ColonyId): readonly Layer[] {
   const known = WORKED_OUT.get(colonies) ?? new Map<ColonyId, readonly Layer[]>();
   WORKED_OUT.set(colonies, known);
-  const layers = known.get(id) ?? joinedUp(ancestralLayers(colonies, id));
+  const layers = known.get(id) ?? [...joinedUp(ancestralLayers(colonies, id)), ...joinedLayers(colonies, id)];
   known.set(id, layers);
   return layers;
 }
@@ -90,6 +93,17 @@ function ancestralLayers(colonies: Colonies, id: ColonyId): Layer[] {
     colony = colony.splitFrom && colonies.get(colony.splitFrom);
   }
   return layers;
+}
+
+/** Who laid for the bees that came with other colonies when those were joined with this one. */
+function joinedLayers(colonies: Colonies, id: ColonyId): Layer[] {
+  return (colonies.get(id)?.entries ?? []).flatMap((entry) => {
+    if (entry.kind !== 'colonies-joined' || entry.into !== id || entry.colony === id) return [];
+    const joined = dayNumber(lastDay(entry.day));
+    return ancestralLayers(colonies, entry.colony)
+      .filter(({ from }) => from <= joined)
+      .map((layer) => ({ ...layer, to: Math.min(layer.to, joined), joined }));
+  });
 }
 
 function ownLayers({ tenures }: Colony): Layer[] {

@@ -4,8 +4,9 @@ import { readJournalFile, writeJournalFile } from '../../src/exchange/journal-fi
 import type { Draft, Entry } from '../../src/journal/entry.ts';
 import type { ColonyId, EntryId, KeeperId } from '../../src/journal/ids.ts';
 import { canonicalText, type Journal, liveEntries, unite } from '../../src/journal/journal.ts';
-import { project } from '../../src/registry/project.ts';
+import { extendProjection, project, startProjection } from '../../src/registry/project.ts';
 import { countingIds, day, unwrap, written } from '../helpers/devices.ts';
+import { randomStory } from '../helpers/random-journal.ts';
 
 /**
  * A pool of entries of two keepers about one colony: inspections, corrections of them, withdrawals of anything,
@@ -73,6 +74,37 @@ describe('the union of journals', () => {
         expect(contents(joined(a, a))).toEqual(contents(a));
         expect(contents(joined(joined(a, b), b))).toEqual(contents(joined(a, b)));
       }),
+    );
+  });
+
+  it('is so of entries of every kind, also where files were altered on their way', () => {
+    const altered = randomStory.chain(({ entries }) => {
+      const version = (entry: Entry) =>
+        fc.constantFrom(entry, entry, { ...entry, remark: 'one hand' }, { ...entry, remark: 'another' });
+      const part = fc
+        .subarray(entries)
+        .chain((list) => fc.tuple(...list.map(version)))
+        .map((list): Journal => new Map(list.map((entry) => [entry.id, entry])));
+      return fc.tuple(part, part, part);
+    });
+    fc.assert(
+      fc.property(altered, ([a, b, c]) => {
+        const left = joined(joined(a, b), c);
+        const right = joined(a, joined(b, c));
+        expect(contents(left)).toEqual(contents(right));
+        expect(contents(joined(a, b))).toEqual(contents(joined(b, a)));
+        expect(contents(joined(left, b))).toEqual(contents(left));
+        expect({ ...project(left), revision: 0 }).toEqual({
+          ...project(joined(c, joined(b, a))),
+          revision: 0,
+        });
+        const extended = [a, b, c].reduce(
+          (projection, journal) => extendProjection(projection, [...journal.values()]),
+          startProjection(new Map()),
+        );
+        expect({ ...extended.registry, revision: 0 }).toEqual({ ...project(left), revision: 0 });
+      }),
+      { numRuns: 150 },
     );
   });
 

@@ -1,4 +1,4 @@
-import type { RoughDay } from '../../journal/day.ts';
+import { lastDay, type RoughDay } from '../../journal/day.ts';
 import type { CellAge } from '../../journal/entries/increase.ts';
 import type { EntryOf } from '../../journal/entry.ts';
 import { OLDEST_DAYS } from '../brood.ts';
@@ -47,12 +47,24 @@ export function applyCellsGiven(draft: RegistryDraft, entry: EntryOf<'cells-give
     ? bornBetween(entry.eggsLaid, 15, 17)
     : emergence(entry.day, CELL_BORN[entry.age]);
   if (!addQueen(draft, entry, entry.expected, { parentage: entry.parentage, born })) return;
+  checkLaidBefore(draft, entry);
   const laid = laidBefore(entry.day, OLDEST_DAYS.cells, entry.eggsLaid);
   checkEggs(draft, entry, entry.from, entry.parentage, laid);
   onlyQueen(draft, entry, colony.id, entry.expected);
   expectIn(draft, entry.expected, colony.id, entry.day);
   addMaking(draft, entry, entry.graft ? 'graft' : 'cells', [entry.expected], colony.id);
   fileIncrease(draft, entry, entry.from ? [colony.id, entry.from] : [colony.id]);
+}
+
+function checkLaidBefore(draft: RegistryDraft, entry: EntryOf<'cells-given'>): void {
+  if (!entry.eggsLaid || entry.eggsLaid <= lastDay(entry.day)) return;
+  draft.contradict(entry, 'day-in-future', {
+    colony: entry.to,
+    queen: entry.expected,
+    found: `eggs laid on ${entry.eggsLaid}, cells given on ${entry.day}`,
+    because: 'Cells cannot be given before their eggs were laid.',
+    remedies: ['Correct the day on which the eggs were laid, or leave it out.', 'Correct the day.'],
+  });
 }
 
 export function applyEggsGiven(draft: RegistryDraft, entry: EntryOf<'eggs-given'>): void {

@@ -4,7 +4,7 @@ import type { QueenLossCause } from '../../journal/entries/queen.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
 import type { ColonyId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
-import { droneKey } from '../state.ts';
+import { type Colony, droneKey } from '../state.ts';
 import { livingColony } from './checks.ts';
 import { endQueen, headOf, headsOf } from './tenures.ts';
 
@@ -125,6 +125,13 @@ export function applyFramesMoved(draft: RegistryDraft, entry: EntryOf<'frames-mo
 
 export function applyTreatment(draft: RegistryDraft, entry: EntryOf<'treatment'>): void {
   for (const colony of entry.colonies) livingColony(draft, entry, colony);
+  if (entry.end && entry.end < firstDay(entry.day)) {
+    draft.contradict(entry, 'treatment-unknown', {
+      found: `begun on ${entry.day}, last day ${entry.end}`,
+      because: 'A treatment cannot end before it began.',
+      remedies: ['Correct its last day, or leave it out.', 'Correct the day on which it began.'],
+    });
+  }
   const id = draft.firstVersion(entry.id);
   draft.treatments.set(id, {
     id,
@@ -154,8 +161,27 @@ export function applyTreatmentEnded(draft: RegistryDraft, entry: EntryOf<'treatm
 /** Colonies lost from this day of the year on are counted among the losses of the winter to come. */
 const WINTER_REACHES_BACK = '-09-01';
 
+/** Beginnings of which the bees were no colony the winter before. */
+const NEW_COLONY: ReadonlySet<Colony['how']> = new Set<Colony['how']>(['split', 'swarm-taken', 'package']);
+
+/** Says so when a colony is said to have gone through a winter before it began: often the year of the autumn. */
+function checkWinter(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>, colony: Colony): void {
+  const spring = `${entry.winter}-03-01`;
+  if (!NEW_COLONY.has(colony.how) || firstDay(colony.started) <= spring) return;
+  draft.contradict(entry, 'colony-not-started', {
+    colony: colony.id,
+    found: `${colony.label} began on ${colony.started}`,
+    because: `It was no colony yet in the winter ${entry.winter - 1}/${String(entry.winter).slice(2)}.`,
+    remedies: [
+      'Choose the winter by the year of its spring.',
+      'Correct the day or the way in which the colony began.',
+    ],
+  });
+}
+
 export function applyWinterOutcome(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>): void {
   const colony = draft.colonies.get(entry.colony);
+  if (colony) checkWinter(draft, entry, colony);
   if (entry.alive) {
     if (livingColony(draft, entry, entry.colony)) fileWithHead(draft, entry, entry.colony);
   } else if (colony?.ended && lastDay(colony.ended.day) >= `${entry.winter - 1}${WINTER_REACHES_BACK}`) {

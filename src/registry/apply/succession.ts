@@ -51,6 +51,7 @@ export function applyQueenConfirmed(draft: RegistryDraft, entry: EntryOf<'queen-
   if (wasThereAllAlong(queen, colony.id)) {
     onlyQueen(draft, entry, colony.id, queen.id);
     reopenTenure(draft, queen.id);
+    failEarlier(draft, colony.id, queen.id, entry.day);
     return;
   }
   saysElsewhere(draft, entry, queen.id);
@@ -103,8 +104,8 @@ function succeed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>, queen:
 /** Made beside a queen who lays on: her laying says nothing against them. */
 const BESIDE_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['supersedure', 'swarm']);
 
-/** Raised only where no queen is: that she lays there says that nothing came of them. */
-const WITHOUT_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['split', 'eggs', 'emergency']);
+/** Taken to be raised where no queen is, without anyone having seen cells: that she lays there says that none were. */
+const WITHOUT_HER: ReadonlySet<MakingHow> = new Set<MakingHow>(['split', 'eggs']);
 
 /**
  * The queens expected in a colony since before its head came have failed once she is seen to lay, and so have those

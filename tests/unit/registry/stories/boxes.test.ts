@@ -154,6 +154,13 @@ describe('two colonies joined', () => {
     expect(workers('Two', '2025-10-20')).toBe('Alder');
   });
 
+  it('mix their workers for a while whoever’s queen is kept', () => {
+    const { workers } = reading(joined('of-the-receiving'), NAMES);
+    expect(workers('Two', '2025-08-31')).toBe('Birch');
+    expect(workers('Two', '2025-09-30')).toBe('changing-over');
+    expect(workers('Two', '2025-10-15')).toBe('Birch');
+  });
+
   it('are two', () => {
     const story = yard();
     story.write({
@@ -166,5 +173,60 @@ describe('two colonies joined', () => {
     const { codes, head } = reading(story, NAMES);
     expect(codes).toEqual(['joined-with-itself']);
     expect(head('One', '2025-09-02')).toBe('Alder');
+  });
+});
+
+describe('a winter before the colony began', () => {
+  it('is refused for a split of that spring, and taken for a colony that was bought then', () => {
+    const told = (how: 'split' | 'bought') => {
+      const story = yard();
+      story.write(
+        {
+          kind: 'colony-started',
+          day: rough('2025-05-10'),
+          colony: story.colony('Three'),
+          yard: story.yard('Mill'),
+          label: 'Three',
+          how,
+        },
+        {
+          kind: 'winter-outcome',
+          day: rough('2026-04-01'),
+          colony: story.colony('Three'),
+          winter: 2025,
+          alive: true,
+        },
+      );
+      return reading(story, NAMES);
+    };
+    expect(told('split').codes).toEqual(['colony-not-started']);
+    expect(told('split').contradictions[0]?.because).toBe('It was no colony yet in the winter 2024/25.');
+    expect(told('bought').codes).toEqual([]);
+  });
+});
+
+describe('days that run backwards', () => {
+  it('are said of a treatment that ends before it begins, and of cells given before their eggs were laid', () => {
+    const story = yard();
+    story.write(
+      {
+        kind: 'treatment',
+        day: rough('2025-08-10'),
+        colonies: [story.colony('One')],
+        active: 'formic acid',
+        end: day('2025-08-01'),
+      },
+      {
+        kind: 'cells-given',
+        day: rough('2025-06-10'),
+        to: story.colony('Two'),
+        expected: story.queen('virgin'),
+        parentage: story.of('Alder'),
+        age: 'capped',
+        eggsLaid: day('2025-06-20'),
+        overruled: [{ rule: 'two-queens-in-colony', reason: 'to be replaced' }],
+      },
+    );
+    expect(reading(story, NAMES).codes).toEqual(['day-in-future', 'treatment-unknown']);
   });
 });

@@ -391,3 +391,19 @@ describe('a loss told twice', () => {
     expect(state('One 2026')).toBe('failed: failed-to-emerge');
   });
 });
+
+describe('a queen not found, cells seen since, and then the queen', () => {
+  it('is there again, and the cells may still come to something', () => {
+    const story = yard();
+    story.write(
+      lost(story, '2026-05-01', 'Alder', 'not-found'),
+      cells(story, '2026-05-08', 'virgin', 'One', 'emergency'),
+      confirmed(story, '2026-05-15', 'Alder', 'One'),
+    );
+    const { codes, head, expected, queen } = reading(story, NAMES);
+    expect(codes).toEqual([]);
+    expect(head('One', '2026-05-16')).toBe('Alder');
+    expect(queen('Alder').tenures).toHaveLength(1);
+    expect(expected('One')).toEqual(['virgin']);
+  });
+});
