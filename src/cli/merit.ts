@@ -10,8 +10,11 @@ import { readQueenList } from './queen-list.ts';
 import { readRecords } from './records-table.ts';
 import { numberIn } from './table.ts';
 
-/** Relative residual of the solve, so that the digits printed are digits of the solution. */
-const TOLERANCE = 1e-12;
+/**
+ * Relative residuals of the solves, so that the digits printed are digits of the solution. The error of a reliability is
+ * of second order in its residual.
+ */
+const TOLERANCE = { tolerance: 1e-12, reliabilityTolerance: 1e-8 };
 
 /** Queens up to whom every reliability is printed unasked; beyond, each costs a solve and must be asked for. */
 const RELIABILITY_UNASKED = 1000;
@@ -66,14 +69,14 @@ function evaluate(
   variances: ColonyVariances,
   candidates: Int32Array,
 ): Values {
-  const solved = solveMerit(pedigree, records, variances, { tolerance: TOLERANCE });
+  const solved = solveMerit(pedigree, records, variances, TOLERANCE);
   if (solved.is === 'refused')
     return { ok: false, problems: solved.problems.map(({ sentence }) => sentence) };
   if (solved.is !== 'solved')
     return { ok: false, problems: ['The breeding values did not settle. Look at the variances given.'] };
   const reliability = new Map<number, number>();
   if (candidates.length > 0) {
-    const found = reliabilities(pedigree, records, variances, candidates);
+    const found = reliabilities(pedigree, records, variances, candidates, TOLERANCE);
     if (found.is !== 'solved')
       return { ok: false, problems: ['The reliabilities did not settle. Look at the variances given.'] };
     for (const [k, queen] of candidates.entries()) reliability.set(queen, found.reliability[k] ?? 0);

@@ -37,7 +37,16 @@ export function spermShares(effectiveMates: number): number[] {
   return [first, ...new Array<number>(mates - 1).fill((1 - first) / (mates - 1))];
 }
 
-export function dropGenes(input: PedigreeInput, replicates: number, seed: number): GeneDrop {
+/**
+ * `sexAlleles`: the number of equally frequent sex alleles of each background. With it the genes are those of the sex
+ * locus, where an egg with two like ones never becomes a queen, and the brood inbreeding told is the share of brood lost.
+ */
+export function dropGenes(
+  input: PedigreeInput,
+  replicates: number,
+  seed: number,
+  sexAlleles?: ReadonlyMap<string, number>,
+): GeneDrop {
   const random = randomGenerator(seed);
   const ids = input.queens.map(({ id }) => id);
   const sums = new Map<string, { sum: number; squares: number }>();
@@ -48,7 +57,7 @@ export function dropGenes(input: PedigreeInput, replicates: number, seed: number
     sums.set(figure, entry);
   };
   for (let replicate = 0; replicate < replicates; replicate++) {
-    const { genesOf, dronesOf } = replicateOf(input, random);
+    const { genesOf, dronesOf } = replicateOf(input, random, sexAlleles);
     ids.forEach((a, k) => {
       const [first, second] = genesOf(a);
       note(`inbreeding ${a}`, first === second ? 1 : 0);
@@ -85,13 +94,14 @@ function chanceOfAgreement([a, b]: Genes, { genes, shares }: Drones): number {
 }
 
 /** One replicate: genes of queens and of the drones they met, drawn when first asked for and then kept. */
-function replicateOf(input: PedigreeInput, random: Random) {
+function replicateOf(input: PedigreeInput, random: Random, sexAlleles?: ReadonlyMap<string, number>) {
   let nextGene = input.backgrounds.length;
   const queenInputs = new Map(input.queens.map((queen) => [queen.id, queen]));
   const queens = new Map<string, Genes>();
   const drones = new Map<string, number>();
   const matings = new Map<string, Drones>();
   const ofBackground = (id: string): number => {
+    if (sexAlleles) return random.integer(sexAlleles.get(id)!);
     const number = input.backgrounds.findIndex((background) => background.id === id);
     return random.uniform() < Math.sqrt(input.backgrounds[number]!.kinship) ? number : nextGene++;
   };
@@ -134,17 +144,19 @@ function replicateOf(input: PedigreeInput, random: Random) {
     const dam = queenInputs.get(id)!;
     return dam.mating && meet(id, dam, dam.mating);
   };
+  const founded = (background: string): Genes => [ofBackground(background), ofBackground(background)];
+  const bred = (id: string, father: MatingInput | undefined) => {
+    const dam = queenInputs.get(id)!;
+    const met = father ? meet(`${dam.id} ${JSON.stringify(father)}`, dam, father) : dronesOf(dam.id)!;
+    return (): Genes => [gameteOf(dam.id), met.genes[random.weighted(met.shares)]!];
+  };
   function genesOf(id: string): Genes {
     const known = queens.get(id);
     if (known) return known;
     const { dams, background, father } = queenInputs.get(id)!;
-    let genes: Genes;
-    if (dams.length === 0) genes = [ofBackground(background), ofBackground(background)];
-    else {
-      const dam = queenInputs.get(pick(dams))!;
-      const met = father ? meet(`${dam.id} ${JSON.stringify(father)}`, dam, father) : dronesOf(dam.id)!;
-      genes = [gameteOf(dam.id), met.genes[random.weighted(met.shares)]!];
-    }
+    const draw = dams.length === 0 ? () => founded(background) : bred(pick(dams), father);
+    let genes = draw();
+    while (sexAlleles && genes[0] === genes[1]) genes = draw();
     queens.set(id, genes);
     return genes;
   }
