@@ -31,7 +31,10 @@ export function Daughters({ choice }: { readonly choice: Choice }) {
             Found: {curve.problem}. Your records are safe; reload the page and try once more.
           </Notice>
         )}
-        {curve?.is === 'drawn' && (
+        {curve?.is === 'drawn' && curve.points.length === 1 && (
+          <p class={styles.axes}>These limits allow one choice alone, so there is no curve to draw.</p>
+        )}
+        {curve?.is === 'drawn' && curve.points.length > 1 && (
           <>
             <p class={styles.axes}>
               Up: merit of the dams above the mean of those in the choice, in spreads. Right: kinship of the

@@ -13,7 +13,7 @@ export interface TradeOffProps {
 }
 
 const HEIGHT = 230;
-const MARGIN = { top: 14, right: 14, bottom: 34, left: 40 };
+const MARGIN = { top: 14, right: 14, bottom: 34, left: 50 };
 
 /** The whole curve of gain against kinship, and the point on it that the keeper stands on. */
 export function TradeOff({ choice, curve }: TradeOffProps) {
