@@ -26,7 +26,7 @@ export function DisagreementView({ disagreement, act }: DisagreementViewProps) {
   const versions = versionsOf(disagreement);
   const fields = fieldsOf(counts.kind);
   const differing = differingFields(versions).map(
-    (name) => fields.find((field) => field.name === name)?.label.toLowerCase() ?? name,
+    (name) => labelOf(fields.find((field) => field.name === name)?.label) ?? name,
   );
   return (
     <div class={styles.disagreement}>
@@ -50,4 +50,9 @@ export function DisagreementView({ disagreement, act }: DisagreementViewProps) {
       />
     </div>
   );
+}
+
+/** "gentle" of "Gentle, 1 to 4". */
+function labelOf(label: string | undefined): string | undefined {
+  return label?.split(',')[0]?.toLowerCase();
 }

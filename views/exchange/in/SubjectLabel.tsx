@@ -12,6 +12,7 @@ export function SubjectLabel({ entry }: { readonly entry: Entry }) {
     if (about?.of === 'queen') return <QueenName queen={about.queen} />;
     return <>{about && registry.value.yards.get(about.yard)?.name}</>;
   }
+  if (entry.kind === 'queen-named') return <QueenName queen={entry.queen} />;
   if (!('colony' in entry) || !entry.colony || entry.kind === 'colonies-joined') return null;
   return <ColonyLabel colony={entry.colony} />;
 }

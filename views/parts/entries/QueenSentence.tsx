@@ -30,6 +30,11 @@ export function QueenSentence({ entry }: { readonly entry: EntryOf<QueenKinds> }
       return (
         <>
           {her}
+          {entry.parentage && entry.parentage.dams.length > 0 && (
+            <>
+              , daughter of <Dam parentage={entry.parentage} />
+            </>
+          )}
           {entry.born && `, emerged ${dayText(entry.born)}`}
           {entry.from && `, from ${entry.from}`}
           {entry.background && `, of ${entry.background}`}.
