@@ -1,22 +1,18 @@
 import { SUGGESTED_WEIGHTS } from '../../src/store/trait-weights.ts';
 import { routes } from '../app/routes.ts';
 import { Button } from '../parts/Button.tsx';
-import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayText } from '../parts/days.ts';
 import { PageHeader } from '../parts/PageHeader.tsx';
-import { QueenName } from '../parts/QueenName.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
-import { number, sentence } from '../parts/words.ts';
+import { number } from '../parts/words.ts';
 import { daughtersAnswer } from './answers.ts';
 import styles from './DecisionSheet.module.css';
-import { evidenceOf, evidenceWords } from './evidence.ts';
-import { LineOf } from './LineOf.tsx';
-import { MeritAxis, MeritBar, MeritKey } from './MeritBar.tsx';
+import { MeritAxis, MeritKey } from './MeritBar.tsx';
 import { meritScale } from './merit-scale.ts';
-import { linesKept, type Plan, type PlannedDam } from './plan.ts';
+import { linesKept, type Plan } from './plan.ts';
+import { SheetRow } from './SheetRow.tsx';
 import type { Choice } from './use-choice.ts';
-import { percents, planLead, rankingLead, reliabilityWords, someOf, whyWords } from './words.ts';
-import { brothersWords } from './yard-risk.ts';
+import { planLead, rankingLead, someOf } from './words.ts';
 
 /** What was decided, on one page to take along: whom, how many, where, why, and what it rests on. */
 export function DecisionSheet({ choice }: { readonly choice: Choice }) {
@@ -72,46 +68,6 @@ function NoPlan({ choice: { ranking, curve } }: { readonly choice: Choice }) {
       above={{ label: 'Choose', href: routes.choose() }}
       lead={daughtersAnswer(ranking, undefined, curve) + remedy}
     />
-  );
-}
-
-interface SheetRowProps {
-  readonly dam: PlannedDam;
-  readonly choice: Choice;
-  readonly scale: ReturnType<typeof meritScale>;
-}
-
-function SheetRow({ dam: { row, daughters, flies }, choice, scale }: SheetRowProps) {
-  return (
-    <li class={styles.row}>
-      <span class={styles.who}>
-        <QueenName queen={row.queen} />
-        {row.colony && <ColonyLabel colony={row.colony} />}
-        <LineOf line={row.line} lines={choice.lines.lines} />
-        <span class={styles.yard}>{row.yard && choice.yardName(row.yard)}</span>
-      </span>
-      <span class={styles.count}>
-        <strong>{daughters}</strong>
-        <span class={styles.boxes} aria-hidden="true">
-          {Array.from({ length: Math.min(daughters, 12) }, (_, k) => (
-            <i key={`box ${k + 1}`} />
-          ))}
-        </span>
-      </span>
-      <span class={styles.bar}>
-        <MeritBar merit={row.merit} error={row.error} scale={scale} />
-      </span>
-      <span class={styles.why}>
-        {whyWords(row.contributions)} {sentence(reliabilityWords(row.reliability))}:{' '}
-        {evidenceWords(evidenceOf(choice.evaluated, row.id))}.
-      </span>
-      {flies && (
-        <span class={styles.flies}>
-          Fly at {choice.yardName(flies.risk.yard)}: brood {percents(flies.risk.broodInbreeding)} inbred,{' '}
-          {brothersWords(flies.risk)}.
-        </span>
-      )}
-    </li>
   );
 }
 

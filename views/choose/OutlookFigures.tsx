@@ -1,26 +1,16 @@
 import type { SeasonOutlook } from '../../graph/choice/look-ahead/look-ahead.ts';
-import type { Bands } from '../../graph/numerics/bands.ts';
 import { useWidth } from '../parts/use-width.ts';
 import styles from './OutlookFigures.module.css';
+import { OutlookTable } from './OutlookTable.tsx';
 import { drawOutlook, type Figure } from './outlook-scale.ts';
-import { markDigits, oneIn, percents, spreads } from './words.ts';
+import { endWords, FIGURES } from './outlook-words.ts';
+import { markDigits, spreads } from './words.ts';
 
 export interface OutlookFiguresProps {
   readonly seasons: readonly SeasonOutlook[];
   /** The run before, drawn faintly. */
   readonly before: readonly SeasonOutlook[] | undefined;
 }
-
-const FIGURES: readonly {
-  readonly figure: Figure;
-  readonly title: string;
-  readonly say: (value: number) => string;
-}[] = [
-  { figure: 'gain', title: 'Gain in merit, spreads', say: spreads },
-  { figure: 'inbreeding', title: 'Inbreeding of the queens', say: percents },
-  { figure: 'alleles', title: 'Sex alleles among them', say: (value) => String(Math.round(value)) },
-  { figure: 'lines', title: 'Lines left', say: (value) => String(Math.round(value)) },
-];
 
 const HEIGHT = 150;
 const MARGIN = { top: 10, right: 10, bottom: 26, left: 44 };
@@ -83,68 +73,5 @@ function FigureSvg({ seasons, before, figure, say, width }: FigureSvgProps) {
         </text>
       ))}
     </svg>
-  );
-}
-
-function endWords({ season, gain, inbreeding, alleles, lines, lost }: SeasonOutlook): string {
-  const gone = lost > 0.005 ? ` In ${oneIn(lost)} histories every colony was lost on the way.` : '';
-  if (!gain || !inbreeding) return `After ${season} seasons no history has a colony left.`;
-  return (
-    `After ${season} seasons: gain ${bandWords(gain, spreads)}, inbreeding ${bandWords(inbreeding, percents)}, ` +
-    `sex alleles ${bandWords(alleles, whole)}, lines ${bandWords(lines, whole)}.${gone}`
-  );
-}
-
-const whole = (value: number) => String(Math.round(value));
-
-function bandWords(bands: Bands, say: (value: number) => string): string {
-  return `${say(bands.median)} (${rangeWords(bands, say)})`;
-}
-
-function rangeWords({ low, high }: Pick<Bands, 'low' | 'high'>, say: (value: number) => string): string {
-  return `${say(low).replace('\u00a0%', '')} to ${say(high)}`;
-}
-
-function OutlookTable({ seasons }: Pick<OutlookFiguresProps, 'seasons'>) {
-  return (
-    <details class={styles.table}>
-      <summary>The figures as a table</summary>
-      <div class={styles.scroll}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Season</th>
-              {FIGURES.map(({ figure, title }) => (
-                <th key={figure} scope="col">
-                  {title}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {seasons.map((each) => (
-              <tr key={each.season}>
-                <th scope="row">{each.season === 0 ? 'now' : each.season}</th>
-                {FIGURES.map(({ figure, say }) => {
-                  const bands = each[figure];
-                  return (
-                    <td key={figure}>
-                      {bands ? (
-                        <>
-                          <strong>{say(bands.median)}</strong>{' '}
-                          <span class={styles.range}>{rangeWords(bands, say)}</span>
-                        </>
-                      ) : (
-                        '–'
-                      )}
-                    </td>
-                  );
-                })}
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
-    </details>
   );
 }
