@@ -11,7 +11,7 @@ export function PaperSentence({ entry }: { readonly entry: EntryOf<PaperKinds> }
     case 'keeper-named':
       return <>The keeper is called {entry.name}.</>;
     case 'note':
-      return <>{entry.text}</>;
+      return <Note text={entry.text} />;
     case 'withdrawal':
       return (
         <>
@@ -28,4 +28,20 @@ export function PaperSentence({ entry }: { readonly entry: EntryOf<PaperKinds> }
     default:
       return assertNever(entry);
   }
+}
+
+/** The keeper's words, line by line as they were written. */
+function Note({ text }: { readonly text: string }) {
+  const [first, ...rest] = text.split('\n');
+  return (
+    <>
+      {first}
+      {rest.map((line) => (
+        <>
+          <br />
+          {line}
+        </>
+      ))}
+    </>
+  );
 }
