@@ -46,11 +46,6 @@ export function lossWithCommonAlleles(first: number, second: number, common: num
   return first === Infinity || second === Infinity ? 0 : common / (first * second);
 }
 
-/** How many different alleles two populations hold together, `common` of them in both. */
-export function allelesTogether(first: number, second: number, common: number): number {
-  return first + second - common;
-}
-
 /** The frequency of each allele of a population of a finite number of them. */
 export function frequencies(population: AllelePopulation): readonly number[] {
   if ('frequencies' in population) return population.frequencies;

@@ -1,7 +1,6 @@
 export * from './compile.ts';
 export * from './founder-numbers.ts';
 export * from './inbreeding.ts';
-export * from './lines-at-risk.ts';
 export * from './mean-kinship.ts';
 export * from './pedigree.ts';
 export * from './pedigree-input.ts';

@@ -31,7 +31,7 @@ export const BENCHES: readonly Bench[] = [
   },
   {
     name: 'choice',
-    title: 'Choosing, looking ahead, laying lines out',
+    title: 'Choosing, looking ahead',
     run: async () => (await import('./choice.ts')).benchChoice(),
   },
   {

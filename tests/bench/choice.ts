@@ -1,9 +1,5 @@
 import { lookAhead, tradeOffCurve } from '../../graph/choice/index.ts';
-import { layoutLineage } from '../../graph/lineage/index.ts';
 import { randomGenerator } from '../../graph/numerics/random.ts';
-import { bigJournal } from '../../samples/make-big.ts';
-import { registryGraph } from '../../src/registry/graph.ts';
-import { project } from '../../src/registry/project.ts';
 
 /** Median milliseconds of a few runs after a warm-up. */
 function median(work: () => unknown, runs = 5): number {
@@ -16,13 +12,10 @@ function median(work: () => unknown, runs = 5): number {
   return times.sort((a, b) => a - b)[Math.floor(runs / 2)] ?? Number.NaN;
 }
 
-/** Times of choosing, looking ahead and laying the lines out. */
+/** Times of choosing and looking ahead. */
 export function benchChoice(print: (line: string) => void = console.log): void {
   print(`trade-off curve of 60 candidates: ${median(curveOfSixty).toFixed(0)} ms`);
   print(`look-ahead, 15 colonies, 15 seasons, 200 histories: ${median(look, 3).toFixed(0)} ms`);
-  const registry = project(new Map(bigJournal(20_000).map((entry) => [entry.id, entry])));
-  const graph = registryGraph(registry);
-  print(`layout of ${registry.queens.size} queens: ${median(() => layoutLineage(graph), 3).toFixed(0)} ms`);
 }
 
 function curveOfSixty(): unknown {

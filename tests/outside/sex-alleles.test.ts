@@ -12,7 +12,6 @@
  */
 import { describe, expect, it } from 'vitest';
 import {
-  allelesTogether,
   broodViability,
   droneSource,
   lossFromKinship,
@@ -68,8 +67,11 @@ describe('sex alleles, against published values', () => {
     expect(unrelatedLoss(five, five)).toBeCloseTo(0.231579, 6);
   });
 
-  it('Western Australia and New South Wales together hold 51 alleles', () => {
-    expect(allelesTogether(28, 32, 9)).toBe(51);
+  it('28 alleles in Western Australia and 32 in New South Wales, 9 of them in both, cost 9/(28 x 32) of a cross', () => {
+    const western = Array.from({ length: 51 }, (_, allele) => (allele < 28 ? 1 / 28 : 0));
+    const eastern = Array.from({ length: 51 }, (_, allele) => (allele >= 51 - 32 ? 1 / 32 : 0));
+    const loss = unrelatedLoss({ frequencies: western }, { frequencies: eastern });
+    expect(loss).toBeCloseTo(9 / (28 * 32), 12);
   });
 
   it.each([

@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { droneSource } from '../../graph/alleles/index.ts';
-import { daughterKinshipBlock, daughterPoolKinship, whatIfMating } from '../../graph/choice/index.ts';
+import { whatIfMating } from '../../graph/choice/index.ts';
 import { compilePedigree } from '../../graph/kinship/compile.ts';
 import type { MatingInput, PedigreeInput, QueenInput } from '../../graph/kinship/pedigree-input.ts';
-import { kinship } from '../../graph/kinship/sweeps.ts';
 import { randomGenerator } from '../../graph/numerics/random.ts';
 import { randomPedigree } from '../helpers/random-pedigrees.ts';
 
@@ -106,30 +104,4 @@ describe('what would come of a mating', () => {
       expect(found.inbreeding).toBeCloseTo(written.diagonal[queen]! - 1, 12);
     },
   );
-});
-
-describe('kinship of daughters to come', () => {
-  it.each(SEEDS.slice(0, 20))('is that of daughters written into the pedigree (pedigree %i)', (seed) => {
-    const { input, at, random } = question(seed);
-    const mated = input.queens.filter(({ mating }) => mating !== undefined).map(({ id }) => id);
-    const dams = [...new Set([random.choice(mated), random.choice(mated), random.choice(mated)])];
-    const pedigree = compiled(input);
-    const queens = dams.flatMap((dam) => [daughter(`${dam}-1`, dam), daughter(`${dam}-2`, dam)]);
-    const written = compiled({ ...input, queens: [...input.queens, ...queens] });
-    const node = (id: string): number => written.queenNode[written.queenIndex.get(id)!]!;
-    const block = daughterKinshipBlock(pedigree, dams);
-    dams.forEach((one, row) => {
-      dams.forEach((two, k) => {
-        expect(block[row * dams.length + k]).toBeCloseTo(
-          kinship(written, node(`${one}-1`), node(`${two}-2`)),
-          12,
-        );
-      });
-    });
-    const withDrones = daughterPoolKinship(pedigree, dams, droneSource(pedigree, at));
-    dams.forEach((dam, k) => {
-      const outlook = whatIfMating(pedigree, { of: { daughterOf: dam }, at, effectiveMates: 6 });
-      expect(withDrones[k]).toBeCloseTo(outlook.broodInbreeding, 12);
-    });
-  });
 });

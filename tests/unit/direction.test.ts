@@ -10,7 +10,7 @@ const RULES: readonly {
   readonly folders: readonly string[];
   readonly packages: RegExp;
 }[] = [
-  { room: 'graph', folders: ['graph'], packages: /^(graphology(-types)?|d3-(array|hierarchy|shape))$/ },
+  { room: 'graph', folders: ['graph'], packages: /^graphology(-types)?$/ },
   { room: 'src/journal', folders: ['src/journal'], packages: /^(zod|uuidv7)$/ },
   {
     room: 'src/registry',

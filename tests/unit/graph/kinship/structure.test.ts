@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { founderNumbers } from '../../../../graph/kinship/founder-numbers.ts';
 import { broodInbreedingOf, inbreedingOf } from '../../../../graph/kinship/inbreeding.ts';
-import { lossOfLineWarnings, maternalFounders } from '../../../../graph/kinship/lines-at-risk.ts';
 import { meanKinship } from '../../../../graph/kinship/mean-kinship.ts';
 import { multiplyA } from '../../../../graph/kinship/sweeps.ts';
 import {
@@ -85,45 +84,5 @@ describe('founder numbers', () => {
   it('count lines by dams alone: many unrelated fathers make no second line', () => {
     const queens = [founder('A', unrelatedDrones), daughter('B', 'A', unrelatedDrones), daughter('C', 'B')];
     expect(founderNumbers(compiled(pedigreeOf(queens)), [1, 2]).lines).toBeCloseTo(1, 12);
-  });
-});
-
-/** A has daughters B and C, D founds another line; E is probably B's, perhaps D's. */
-const twoLines = compiled(
-  pedigreeOf([
-    founder('A', unrelatedDrones),
-    daughter('B', 'A', unrelatedDrones),
-    daughter('C', 'A'),
-    founder('D', unrelatedDrones),
-    {
-      ...daughter('E', 'B'),
-      dams: [
-        { of: 'D', share: 0.3 },
-        { of: 'B', share: 0.7 },
-      ],
-    },
-  ]),
-);
-
-describe('the line of a queen', () => {
-  it('ends in the founder of her most probable dams', () => {
-    expect([...maternalFounders(twoLines)].map((queen) => twoLines.queenIds[queen])).toEqual([
-      'A',
-      'A',
-      'A',
-      'D',
-      'A',
-    ]);
-  });
-
-  it('is at risk when one living queen holds it', () => {
-    const founders = maternalFounders(twoLines);
-    const founderOf = (id: string) => twoLines.queenIds[founders[twoLines.queenIndex.get(id)!]!]!;
-    expect(lossOfLineWarnings(founderOf, ['B', 'C', 'D'])).toEqual([{ founder: 'D', queen: 'D' }]);
-    expect(lossOfLineWarnings(founderOf, ['E', 'D'])).toEqual([
-      { founder: 'A', queen: 'E' },
-      { founder: 'D', queen: 'D' },
-    ]);
-    expect(lossOfLineWarnings(founderOf, [])).toEqual([]);
   });
 });
