@@ -209,6 +209,31 @@ describe('the intake of a table', () => {
   });
 });
 
+describe('a sheet with merged cells', () => {
+  /** Yards of so many hives each, no yard twice running. */
+  const yards = fc
+    .array(fc.integer({ min: 1, max: 4 }), { minLength: 1, maxLength: 5 })
+    .filter((hives) => hives.reduce((sum, count) => sum + count - 1, 0) * 2 >= hives.length)
+    .filter((hives) => hives.some((count) => count > 1));
+  const sheet = (hives: readonly number[], merged: boolean) => {
+    const rows = hives.flatMap((count, yard) =>
+      Array.from({ length: count }, (_, at) => (at > 0 && merged ? '' : `Yard ${yard}`)),
+    );
+    return ['yard,hive,queen,year', ...rows.map((yard, at) => `${yard},H${at},Queen ${at},2021`)].join('\n');
+  };
+
+  it('gives what the same sheet gives with every cell written out', () => {
+    fc.assert(
+      fc.property(yards, (hives) => {
+        const merged = plan(sheet(hives, true), EMPTY);
+        expect(merged.questions.map(({ id }) => id)).toContain('fill-down:0');
+        expect(merged.drafts).toEqual(plan(sheet(hives, false), EMPTY).drafts);
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
+
 describe('a day of any text', () => {
   it('is a day of the calendar or is refused', () => {
     const near = fc

@@ -192,19 +192,21 @@ function usedColumns(header: readonly string[], rows: readonly TableRow[]): read
 const TOTALS =
   /^(totals?|sum|sums|average|avg|mean|count|summe|gesamt|anzahl|durchschnitt|mittel|somme|moyenne|suma|media|celkem|prumer|razem|srednia|totalt|yhteensa)\b[\s:.]*/i;
 
-/** Rows that say again, word for word, what one above them said: the line of the row, and of the first like it. */
+/**
+ * Rows that say again, word for word, what the row right above them said: the line of each, and of the first of them.
+ * Further apart the same words may be meant for another day or yard, whose cell was merged.
+ */
 const repeated = new WeakMap<Table, ReadonlyMap<number, number>>();
 
 function repeatedRows(table: Table): ReadonlyMap<number, number> {
   const known = repeated.get(table);
   if (known) return known;
-  const first = new Map<string, number>();
   const again = new Map<number, number>();
+  let above: { readonly line: number; readonly text: string } | undefined;
   for (const { line, cells } of table.rows) {
     const text = cells.join('\t');
-    const above = first.get(text);
-    if (above === undefined) first.set(text, line);
-    else again.set(line, above);
+    if (above?.text === text) again.set(line, above.line);
+    else above = { line, text };
   }
   repeated.set(table, again);
   return again;

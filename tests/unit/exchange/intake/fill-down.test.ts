@@ -73,6 +73,11 @@ describe('a row', () => {
     expect(read.drafts.filter(({ kind }) => kind === 'harvest')).toHaveLength(1);
   });
 
+  it('is not taken for a repetition where a merged day stands between', () => {
+    const walks = plan('date,hive,queen,frames\n3.4.2024,1,,5\n,2,,6\n17.4.2024,1,,7\n,2,,6\n');
+    expect(walks.rows.map(({ status }) => status)).toEqual(['ready', 'ready', 'ready', 'ready']);
+  });
+
   it('says of a dam without a row that only her name is known', () => {
     expect(plan('queen,dam\nElm,Ash\nAsh,Fern\n').rows.map(({ summary }) => summary)).toEqual([
       'Elm, daughter of Ash',

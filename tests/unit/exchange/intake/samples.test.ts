@@ -85,4 +85,26 @@ describe('the messy samples', () => {
     expect(store.registry.value.queens.size).toBe(0);
     expect(store.registry.value.yards.size).toBe(0);
   });
+
+  it('give the walks of a sheet with merged cells, each on its day and at its yard', async () => {
+    const { dams, registry, plan } = await taken('merged-walks');
+    expect(dams).toEqual({
+      'Lípa 2021': undefined,
+      'Olše 2022': 'Lípa',
+      'Jíva 2023': 'Olše',
+      'Habr 2024': 'Jíva',
+    });
+    expect(plan.questions.map(({ id }) => id)).toEqual(['fill-down:0', 'fill-down:1']);
+    expect([...registry.yards.values()].map(({ name }) => name).sort()).toEqual(['Louka', 'Zahrada']);
+    const days = registry.entries.flatMap((entry) => (entry.kind === 'inspection' ? [entry.day] : []));
+    expect(days).toEqual([
+      ...Array<string>(3).fill('2024-05-03'),
+      ...Array<string>(3).fill('2024-05-17'),
+      '2025-05-03',
+    ]);
+    expect(plan.rows.filter(({ status }) => status === 'skipped').map(({ summary }) => summary)).toEqual([
+      'Row 8 once more, word for word.',
+      'A row of totals.',
+    ]);
+  });
 });
