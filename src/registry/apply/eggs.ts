@@ -1,3 +1,4 @@
+import { BIOLOGY } from '../../../graph/calendar/biology.ts';
 import { dayNumber, dayOfNumber, firstDay, lastDay, type RoughDay } from '../../journal/day.ts';
 import type { Entry } from '../../journal/entry.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
@@ -9,7 +10,7 @@ import type { Queen, Tenure } from '../state.ts';
 /** Whether the queens named as dams can have laid the eggs. */
 
 /** Days from the egg to the queen, at most. */
-export const EGG_TO_QUEEN_DAYS = 17;
+export const EGG_TO_QUEEN_DAYS = BIOLOGY.queenEmergence.latest;
 
 /** Days, by number, between which the eggs can have been laid. */
 export interface Laid {

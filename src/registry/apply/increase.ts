@@ -1,5 +1,5 @@
+import { BIOLOGY } from '../../../graph/calendar/biology.ts';
 import { lastDay, type RoughDay } from '../../journal/day.ts';
-import type { CellAge } from '../../journal/entries/increase.ts';
 import type { EntryOf } from '../../journal/entry.ts';
 import { OLDEST_DAYS } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
@@ -10,42 +10,48 @@ import { addMaking, addQueen, bornBetween } from './records.ts';
 import { expectIn } from './tenures.ts';
 
 /**
- * Cells, eggs and grafts: with splits, the events that make queens. Provenance follows the brood: daughters belong to the queen
- * who laid the eggs, wherever the frame hangs now.
- *
- * Days from the event to emergence, by what she is raised from (egg to emergence 15 to 17 days; a larva taken for a
- * queen is at most 3 days old; a cell is capped about day 8). Winston 1987, The Biology of the Honey Bee, from memory.
+ * Cells, eggs and grafts: with splits, the events that make queens. Provenance follows the brood: daughters belong to
+ * the queen who laid the eggs, wherever the frame hangs now.
  */
-const EMERGES = {
-  eggs: [10, 17],
-  'young-brood': [10, 14],
-  'open-cells': [7, 13],
-  'capped-cells': [0, 9],
-  open: [7, 13],
-  capped: [0, 9],
-  emerging: [0, 2],
-  unknown: [0, 17],
+
+const { eggHatch, oldestLarva, queenCapped, queenEmergence } = BIOLOGY;
+
+/** A colony left with eggs has young larvae too, and may raise its queen from those. */
+const OLDEST_RAISED = eggHatch.latest + oldestLarva.latest;
+
+/** Age, in days since the egg was laid, of what a queen is raised from: the youngest and the oldest. */
+const AGE_OF = {
+  eggs: [0, OLDEST_RAISED],
+  'young-brood': [eggHatch.earliest, OLDEST_RAISED],
+  open: [eggHatch.earliest, queenCapped.latest],
+  capped: [queenCapped.earliest, queenEmergence.latest],
+  emerging: [queenEmergence.earliest, queenEmergence.latest],
+  unknown: [0, queenEmergence.latest],
 } as const satisfies Record<string, readonly [number, number]>;
 
-/** Days between which a queen emerges who is raised from this on a day. */
-export function emergence(day: RoughDay, from: keyof typeof EMERGES): DayWindow {
-  const [earliest, latest] = EMERGES[from];
-  return bornBetween(day, earliest, latest);
-}
-
-const CELL_BORN: Record<CellAge, keyof typeof EMERGES> = {
+const RAISED_FROM = {
+  eggs: 'eggs',
+  'young-brood': 'young-brood',
+  'open-cells': 'open',
+  'capped-cells': 'capped',
   open: 'open',
   capped: 'capped',
   emerging: 'emerging',
   unknown: 'unknown',
-};
+} as const satisfies Record<string, keyof typeof AGE_OF>;
+
+/** Days between which a queen emerges who is raised from this on a day. */
+export function emergence(day: RoughDay, from: keyof typeof RAISED_FROM): DayWindow {
+  const [youngest, oldest] = AGE_OF[RAISED_FROM[from]];
+  return bornBetween(day, Math.max(0, queenEmergence.earliest - oldest), queenEmergence.latest - youngest);
+}
 
 export function applyCellsGiven(draft: RegistryDraft, entry: EntryOf<'cells-given'>): void {
   const colony = livingColony(draft, entry, entry.to);
   if (!colony) return;
   const born = entry.eggsLaid
-    ? bornBetween(entry.eggsLaid, 15, 17)
-    : emergence(entry.day, CELL_BORN[entry.age]);
+    ? bornBetween(entry.eggsLaid, queenEmergence.earliest, queenEmergence.latest)
+    : emergence(entry.day, entry.age);
   if (!addQueen(draft, entry, entry.expected, { parentage: entry.parentage, born })) return;
   checkLaidBefore(draft, entry);
   const laid = laidBefore(entry.day, OLDEST_DAYS.cells, entry.eggsLaid);

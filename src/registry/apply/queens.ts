@@ -7,8 +7,9 @@ import type { RegistryDraft } from '../draft.ts';
 import type { Colony, Queen } from '../state.ts';
 import { knownQueen, livingColony, onlyQueen } from './checks.ts';
 import { checkEggs, laidBefore } from './eggs.ts';
+import { emergence } from './increase.ts';
 import { checkStated, mayBeDam } from './parentage.ts';
-import { addMaking, addQueen, bornBetween, isTold, tellMore } from './records.ts';
+import { addMaking, addQueen, isTold, tellMore } from './records.ts';
 import { laysSince, surelyThereUntil } from './sightings.ts';
 import { failOthers } from './succession.ts';
 import { closeTenure, endQueen, expectIn, headOf, headsOf, openTenure, stopExpecting } from './tenures.ts';
@@ -99,7 +100,7 @@ export function applyQueenExpected(draft: RegistryDraft, entry: EntryOf<'queen-e
   if (!colony) return;
   const parentage = entry.parentage ?? damsOfCells(draft, colony, entry.day);
   const queen = addQueen(draft, entry, entry.queen, {
-    born: bornBetween(entry.day, 0, 17),
+    born: emergence(entry.day, 'unknown'),
     ...(parentage ? { parentage } : {}),
   });
   if (!queen) return;
