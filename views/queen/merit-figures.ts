@@ -15,7 +15,7 @@ export interface MeritFigures {
   readonly parts: readonly { readonly trait: TraitId; readonly points: string; readonly sure: string }[];
 }
 
-/** By the keeper's weights; undefined where she is not among the queens evaluated or nothing could be compared. */
+/** By the keeper's weights; undefined where she is not among the queens evaluated, or nobody is there to compare with. */
 export function meritFigures(
   { work, answer }: Pick<Evaluated, 'work' | 'answer'>,
   queen: QueenId,
@@ -29,12 +29,9 @@ export function meritFigures(
   const better = work.candidates.filter((id) => id !== queen && (values.get(id) ?? 0) > hers.index).length;
   const among = work.candidates.filter((id) => id !== queen).length;
   const living = work.candidates.includes(queen);
+  if (!living && among === 0) return undefined;
   return {
-    placeWords: living
-      ? `${ordinal(better + 1)} of ${among + 1} living queens`
-      : among === 0
-        ? 'No queen lays now to set her beside'
-        : `Better than ${among - better} of the ${among} queens who lay now`,
+    placeWords: placeWords(better, among, living),
     sureWords: sureWords(hers.reliability),
     figureWords: figureWords(hers),
     parts: hers.contributions.map(({ trait, points, reliability }) => ({
@@ -43,6 +40,11 @@ export function meritFigures(
       sure: sureWords(reliability),
     })),
   };
+}
+
+function placeWords(better: number, among: number, living: boolean): string {
+  if (!living) return `Better than ${among - better} of the ${among} queens who lay now`;
+  return among === 0 ? 'The only queen who lays now' : `${ordinal(better + 1)} of ${among + 1} living queens`;
 }
 
 /** How far a reliability, 0 to 1, goes, in words. Where the words change is our own choice. */
