@@ -10,7 +10,6 @@ const COLUMNS = ['day', 'entry', 'kind', 'rule', 'found', 'because', 'remedy', '
 
 export const checkCommand: Command = {
   name: 'check',
-  summary: 'Whether a journal file can be read, and where its entries contradict one another.',
   files: ['FILE.damline.json'],
   options: [OUT_OPTION],
   notes: [

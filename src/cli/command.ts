@@ -34,8 +34,6 @@ export type Outcome = { readonly ok: true } | { readonly ok: false; readonly pro
 
 export interface Command {
   readonly name: string;
-  /** One line for the list of commands. */
-  readonly summary: string;
   /** Names of the files it takes, in order. */
   readonly files: readonly string[];
   readonly options: readonly Option[];

@@ -1,5 +1,6 @@
 /** The help texts of the command line. */
 import type { Command } from './command.ts';
+import { COMMANDS } from './commands.ts';
 
 const WIDTH = 96;
 
@@ -15,15 +16,15 @@ function wrapped(text: string, indent: string): string {
   return [...lines, indent + line].join('\n');
 }
 
-export function helpOfAll(commands: readonly Command[]): string {
-  const longest = Math.max(...commands.map(({ name }) => name.length));
+export function helpOfAll(): string {
+  const longest = Math.max(...Object.keys(COMMANDS).map((name) => name.length));
   return [
     'damline: lineage, kinship and breeding values of queens, from tables.',
     '',
     'Use: npm run -s damline -- COMMAND FILES [OPTIONS]',
     '',
     'Commands:',
-    ...commands.map(({ name, summary }) => `  ${name.padEnd(longest)}  ${summary}`),
+    ...Object.entries(COMMANDS).map(([name, { summary }]) => `  ${name.padEnd(longest)}  ${summary}`),
     '',
     'damline COMMAND --help tells more of each.',
     'Exit codes: 0 done; 2 something is wrong with a file or an option: told on standard error by file, line',
@@ -32,7 +33,7 @@ export function helpOfAll(commands: readonly Command[]): string {
   ].join('\n');
 }
 
-export function helpOf({ name, summary, files, options, notes }: Command): string {
+export function helpOf(summary: string, { name, files, options, notes }: Command): string {
   const required = options.filter(({ isRequired }) => isRequired);
   const words = [
     name,

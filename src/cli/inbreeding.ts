@@ -6,7 +6,6 @@ import { PEDIGREE_NOTES, PEDIGREE_OPTIONS, readPedigree } from './pedigree-table
 
 export const inbreedingCommand: Command = {
   name: 'inbreeding',
-  summary: 'Inbreeding of each queen, and of the brood she has with the drones she met.',
   files: ['PEDIGREE.csv'],
   options: [...PEDIGREE_OPTIONS, OUT_OPTION],
   notes: [

@@ -7,7 +7,6 @@ import { readQueenList } from './queen-list.ts';
 
 export const kinshipCommand: Command = {
   name: 'kinship',
-  summary: 'Kinship of every pair of queens, or of those you name.',
   files: ['PEDIGREE.csv'],
   options: [
     ...PEDIGREE_OPTIONS,

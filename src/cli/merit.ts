@@ -92,7 +92,6 @@ function evaluate(
 
 export const meritCommand: Command = {
   name: 'merit',
-  summary: 'Breeding values of all queens from records of their colonies.',
   files: ['PEDIGREE.csv', 'RECORDS.csv'],
   options: [
     ...VARIANCE_OPTIONS,

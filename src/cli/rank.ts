@@ -26,7 +26,6 @@ const COLUMNS = [
 
 export const rankCommand: Command = {
   name: 'rank',
-  summary: 'The laying queens of a journal file, by the weighted index of their breeding values.',
   files: ['FILE.damline.json'],
   options: [ON_OPTION, OUT_OPTION],
   notes: [

@@ -9,19 +9,16 @@ export const EXIT = { done: 0, refused: 2 } as const;
 /** Problems told one by one; beyond, only their number. */
 const PROBLEMS_TOLD = 20;
 
+const HELP = ['help', '--help', '-h'];
+
 export async function runCommandLine(words: readonly string[], world: World): Promise<number> {
-  const [name, ...rest] = words;
-  const asksForHelp = words.includes('--help') || words.includes('-h') || name === 'help';
-  const load = name === undefined ? undefined : COMMANDS[name === 'help' ? (rest[0] ?? '') : name];
-  if (!load) {
-    const isRefused = !asksForHelp || (name !== undefined && !['help', '--help', '-h'].includes(name));
-    if (name !== undefined && isRefused)
-      return refuse(world, [`'${name}' is no command. See 'damline --help'.`]);
-    const all = await Promise.all(Object.values(COMMANDS).map((command) => command()));
-    return say(world, helpOfAll(all), isRefused);
-  }
-  const command = await load();
-  if (asksForHelp) return say(world, helpOf(command), false);
+  const asksForHelp = words.some((word, at) => (at === 0 ? HELP : HELP.slice(1)).includes(word));
+  const [name, ...rest] = words.filter((word, at) => !(at === 0 && HELP.includes(word)));
+  if (name === undefined) return say(world, helpOfAll(), !asksForHelp);
+  const listed = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (!listed) return refuse(world, [`'${name}' is no command. See 'damline --help'.`]);
+  const command = await listed.load();
+  if (asksForHelp) return say(world, helpOf(listed.summary, command), false);
   const parsed = parseArguments(command, rest);
   if (!parsed.ok) return refuse(world, parsed.problems);
   const outcome = await attempt(command, parsed.given, world);

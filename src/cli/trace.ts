@@ -21,7 +21,6 @@ const COLUMNS = [
 
 export const traceCommand: Command = {
   name: 'trace',
-  summary: 'The dam line of a queen, step by step, to the founder.',
   files: ['FILE.damline.json', 'QUEEN'],
   options: [ON_OPTION, OUT_OPTION],
   notes: [

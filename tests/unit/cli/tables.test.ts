@@ -283,6 +283,8 @@ describe('options and commands that are wrong', () => {
     ['kinship p.csv --pairs Q1,X --pools pools.csv', "--pairs: 'X' is no queen of the pedigree."],
     ['merit p.csv r.csv --worker-variance 1', "'merit' needs --queen-variance V."],
     ['rankings p.csv', "'rankings' is no command."],
+    ['toString p.csv', "'toString' is no command."],
+    ['help rankings', "'rankings' is no command."],
   ])('%s: code 2, a sentence, nothing on standard output', async (line, message) => {
     const { code, out, error } = await run(line, FILES);
     expect(error).toContain(message);
@@ -294,7 +296,7 @@ describe('help', () => {
   it('is printed with code 0 for the whole and for each command', async () => {
     const all = await run('--help', {});
     expect(all.code).toBe(0);
-    for (const command of ['kinship', 'inbreeding', 'merit']) {
+    for (const command of ['kinship', 'inbreeding', 'merit', 'check', 'rank', 'trace']) {
       expect(all.out).toContain(command);
       const one = await run(`${command} --help`, {});
       expect([one.code, one.error]).toEqual([0, '']);
