@@ -300,8 +300,15 @@ describe('help', () => {
       expect(all.out).toContain(command);
       const one = await run(`${command} --help`, {});
       expect([one.code, one.error]).toEqual([0, '']);
-      expect(one.out).toContain('--background NAME=KINSHIP,...');
-      expect(one.out).toContain('queen,dam,drone_mothers,mates,background,mates_background');
+      expect(one.out).toContain(`npm run -s damline -- ${command} `);
+    }
+  });
+
+  it('of a command on tables tells the options and columns of the pedigree', async () => {
+    for (const command of ['kinship', 'inbreeding', 'merit']) {
+      const { out } = await run(`${command} --help`, {});
+      expect(out).toContain('--background NAME=KINSHIP,...');
+      expect(out).toContain('queen,dam,drone_mothers,mates,background,mates_background');
     }
   });
 
