@@ -1,4 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { solveMerit } from '../../../graph/merit/solve/merit.ts';
+import { reliabilities } from '../../../graph/merit/solve/reliability.ts';
+import { randomGenerator } from '../../../graph/numerics/random.ts';
+import { compiled } from '../../helpers/compiled.ts';
 import { run } from '../../helpers/table-world.ts';
 
 const PEDIGREE = [
@@ -105,5 +109,71 @@ describe('merit', () => {
     );
     expect(error).toContain("--covariance: 'x' is no number.");
     expect(error).toContain("p.csv, line 6, column 2 (dam): 'X'.");
+  });
+});
+
+/** More queens with records than are solved directly: the command goes by sweeps. */
+const MANY = 400;
+
+/** One registry twice: as tables, and as what they say. */
+function manyQueens() {
+  const random = randomGenerator(3);
+  const ids = Array.from({ length: MANY }, (_, k) => `Q${k}`);
+  const damOf = (k: number) => (k < 10 ? '' : `Q${Math.floor(k / 3)}`);
+  const share = (k: number) => ({ of: `Q${k % 7}`, share: 0.3 });
+  const pedigree = compiled({
+    backgrounds: [{ id: 'near', kinship: 0.03 }],
+    pools: [],
+    drones: [],
+    queens: ids.map((id, k) => ({
+      id,
+      dams: k < 10 ? [] : [{ of: damOf(k), share: 1 }],
+      background: k < 10 ? 'near' : '',
+      mating: {
+        kind: 'drone-mothers',
+        droneMothers: k < 10 ? [] : [share(k)],
+        backgrounds: [{ of: 'near', share: k < 10 ? 1 : 0.7 }],
+      },
+      effectiveMates: 12,
+    })),
+  });
+  const values = ids.map(() => Number((10 + random.normal()).toFixed(3)));
+  const records = {
+    queen: Int32Array.from(ids.keys()),
+    group: Int32Array.from(ids, (_, k) => k % 20),
+    groups: 20,
+    value: Float64Array.from(values),
+    samplingVariance: new Float64Array(MANY),
+  };
+  const rowsOfTable = ids.map(
+    (id, k) => `${id},${damOf(k)},${k < 10 ? '' : `${share(k).of}:0.3`},12,near,near`,
+  );
+  const rowsOfRecords = ids.map((id, k) => `${id},G${k % 20},${values[k]},`);
+  const files = {
+    'p.csv': ['queen,dam,drone_mothers,mates,background,mates_background', ...rowsOfTable].join('\n'),
+    'r.csv': ['queen,group,value,sampling_variance', ...rowsOfRecords].join('\n'),
+  };
+  return { pedigree, records, files };
+}
+
+describe('merit of a large table', () => {
+  it('prints the digits of the direct solution, not those of a search cut short', async () => {
+    const { pedigree, records, files } = manyQueens();
+    const variances = { worker: 1, queen: 0.6, covariance: -0.4, permanent: 0.3, residual: 2 };
+    const direct = solveMerit(pedigree, records, variances, { method: 'dense' });
+    const asked = Int32Array.of(0, 150, 399);
+    const known = reliabilities(pedigree, records, variances, asked, { method: 'dense' });
+    if (direct.is !== 'solved' || known.is !== 'solved') throw new Error('The direct way always solves.');
+    const line = `merit p.csv r.csv ${VARIANCES} --background near=0.03 --reliability Q0,Q150,Q399`;
+    const printed = rows((await run(line, files)).out).slice(1);
+    expect(printed).toHaveLength(MANY);
+    printed.forEach(([, worker, queen, value], k) => {
+      expect(Math.abs(Number(worker) - direct.worker[k]!)).toBeLessThan(1e-11);
+      expect(Math.abs(Number(queen) - direct.queen[k]!)).toBeLessThan(1e-11);
+      expect(Math.abs(Number(value) - direct.breedingValue[k]!)).toBeLessThan(1e-11);
+    });
+    asked.forEach((queen, place) => {
+      expect(Math.abs(Number(printed[queen]![4]) - known.reliability[place]!)).toBeLessThan(1e-11);
+    });
   });
 });
