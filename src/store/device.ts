@@ -37,7 +37,10 @@ export async function readPhotos(core: Core): Promise<readonly StoredPhoto[]> {
   return read.ok ? read.value : [];
 }
 
-/** Deletes all entries, photographs and settings for good. The keeper's id stays, so that a backup stays theirs. */
+/**
+ * Deletes all entries, photographs and settings for good, and who wrote them: the device may go to someone else. A
+ * backup taken in again says whose it is, and the keeper whether that is them.
+ */
 export async function wipe(core: Core): Promise<void> {
   const wiped = await onDisk(core, async (database) => {
     const transaction = database.transaction(ALL_STORES, 'readwrite', DURABLE);
@@ -46,6 +49,7 @@ export async function wipe(core: Core): Promise<void> {
         transaction.objectStore(name).clear(),
       ),
       transaction.objectStore('device').delete('settings'),
+      transaction.objectStore('device').delete('keeper'),
       transaction.done,
     ]);
   });

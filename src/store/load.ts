@@ -152,7 +152,7 @@ export function readSettings(stored: unknown): Settings {
   return Settings.parse(Object.fromEntries(readable));
 }
 
-/** The keeper's id on this device: made once, kept even through a wipe, so that a restored backup stays theirs. */
+/** The keeper's id on this device: made once, until a backup of the keeper's own brings theirs back. */
 async function makeKeeper(core: Core, database: Database): Promise<KeeperId> {
   const keeper = core.options.newId() as KeeperId;
   await database.put('device', keeper, 'keeper');

@@ -88,7 +88,7 @@ describe('all records as a file', () => {
     await page.getByLabel('Write delete to go on').fill('delete');
     await deletes.click();
     await page.getByText('Bring in what you have').waitFor();
-    await takeIn(page, fileOf('again', first));
+    await takeIn(page, fileOf('again', first), 'mine');
     const again = told(await saveRecords(page));
     expect(again.entries).toEqual(first.entries);
     expect(again.photos).toEqual(first.photos);

@@ -132,6 +132,7 @@ describe('the main job, from a table kept until now to the same records on a cle
     const saved = await saveJournal(page);
     await wipe(page);
     await page.locator('input[type=file]').setInputFiles(saved);
+    await page.getByRole('radio', { name: /^Mine/ }).check();
     await button(page, /^Take in \d+ entries/).click();
     await page.getByText('Undo takes all of it back').waitFor();
     expect(await yardsAsWritten(page)).toBe(before);

@@ -9,6 +9,8 @@ import styles from './Rows.module.css';
 export interface RowProps {
   readonly row: PlannedRow;
   readonly cells: readonly string[];
+  /** What the keeper ticked, also while the plan does not follow yet. */
+  readonly leftOut: boolean;
   /** Columns whose cell the keeper wrote anew. */
   readonly mended: readonly number[];
   readonly onToggle: () => void;
@@ -17,7 +19,7 @@ export interface RowProps {
 }
 
 /** One row: as it stands in the table, what is written of it, what is wrong with it and can be mended here. */
-export function Row({ row, cells, mended, onToggle, onMend }: RowProps) {
+export function Row({ row, cells, leftOut, mended, onToggle, onMend }: RowProps) {
   const { line, status, summary, problems } = row;
   const skipped = status === 'skipped';
   const full = cells.filter((cell) => cell !== '');
@@ -58,7 +60,7 @@ export function Row({ row, cells, mended, onToggle, onMend }: RowProps) {
           <label>
             <input
               type="checkbox"
-              checked={status === 'left-out'}
+              checked={leftOut}
               onChange={onToggle}
               aria-label={`Leave row ${line} out`}
             />

@@ -71,6 +71,7 @@ export function Rows({ table, plan, work, onWork }: RowsProps) {
               key={row.line}
               row={row}
               cells={cells.get(row.line) ?? []}
+              leftOut={work.leaveOut.has(row.line)}
               mended={table.header.flatMap((_, column) =>
                 work.mended.has(cellKey(row.line, column)) ? [column] : [],
               )}
