@@ -1,7 +1,8 @@
 import type { PlainDay } from '../../journal/day.ts';
 import { FIELD_NAMES, type Field } from './fields.ts';
 import { plainWords } from './plain-words.ts';
-import { matchHeader, skippedBecause, type Table } from './table.ts';
+import { skippedBecause } from './skipped.ts';
+import { matchHeader, type Table } from './table.ts';
 import { readDay } from './values/day.ts';
 import { readMark } from './values/mark.ts';
 import { readMites } from './values/mites.ts';

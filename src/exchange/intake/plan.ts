@@ -14,8 +14,9 @@ import { type Answers, answerTo, type Question } from './questions.ts';
 import { readRow } from './read-row.ts';
 import { type ReadRow, type RowProblem, rowProblem } from './row.ts';
 import { columnSettings } from './settings.ts';
+import { skippedBecause } from './skipped.ts';
 import { summaryOf } from './summary.ts';
-import { skippedBecause, type Table } from './table.ts';
+import type { Table } from './table.ts';
 import { entryDays } from './timeline.ts';
 import { blockContradictory, contentOf, contentsOf } from './trial.ts';
 
