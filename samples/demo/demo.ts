@@ -1,6 +1,6 @@
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { Entry } from '../../src/journal/entry.ts';
-import { compareEntries } from '../../src/journal/journal.ts';
+import { orderOfEvents } from '../../src/journal/order.ts';
 import { season2021 } from './seasons/2021.ts';
 import { season2022 } from './seasons/2022.ts';
 import { season2023 } from './seasons/2023.ts';
@@ -22,7 +22,7 @@ export function tellDemo(seed: number = DEMO_SEED): Story {
   return story;
 }
 
-/** Every entry of the demo yard, by day and then by id. The same seed gives the same entries, ids included. */
-export function demoEntries(seed: number = DEMO_SEED): Entry[] {
-  return [...tellDemo(seed).book.entries].sort((a, b) => compareEntries(a, b));
+/** Every entry of the demo yard, in the order in which things happened. The same seed gives the same entries, ids included. */
+export function demoEntries(seed: number = DEMO_SEED): readonly Entry[] {
+  return orderOfEvents(tellDemo(seed).book.entries, new Map()).ordered;
 }

@@ -57,6 +57,7 @@ export function daysBetween(from: PlainDay, to: PlainDay): number {
 
 /** The first day a rough day may mean. */
 export function firstDay(day: RoughDay): PlainDay {
+  if (day.length === 10) return day as string as PlainDay;
   return `${day}-01-01`.slice(0, 10) as PlainDay;
 }
 

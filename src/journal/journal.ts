@@ -1,7 +1,7 @@
 import type { Entry } from './entry.ts';
 import type { EntryId } from './ids.ts';
 import { withEntries } from './layered-map.ts';
-import { type EventOrder, orderOfEvents, ownDay } from './order.ts';
+import { type EventOrder, orderOfEvents } from './order.ts';
 
 /**
  * The journal is a set of immutable entries. Putting two journals together is set union by id; which entries
@@ -98,7 +98,7 @@ export function liveEntries(journal: Journal): LiveEntries {
       if (standing(entry.id)) live.push(entry);
       continue;
     }
-    const valid = [entry, ...corrections.sort(byRecording)].filter((version) => standing(version.id));
+    const valid = [entry, ...byRecording(journal, corrections)].filter((version) => standing(version.id));
     const counts = valid.at(-1);
     if (!counts) continue;
     live.push(counts);
@@ -111,16 +111,18 @@ export function liveEntries(journal: Journal): LiveEntries {
 
 /** True when `later` is, or corrects through any number of steps, the entry with this id. */
 function corrects(journal: Journal, later: Entry, id: EntryId): boolean {
-  const seen = new Set<EntryId>();
-  for (
-    let at: Entry | undefined = later;
-    at && !seen.has(at.id);
-    at = at.supersedes && journal.get(at.supersedes)
-  ) {
-    if (at.id === id) return true;
-    seen.add(at.id);
+  return versionsBehind(journal, later).some((version) => version.id === id);
+}
+
+/** An entry and what it corrects, back to the first version that is here. */
+function versionsBehind(journal: Journal, entry: Entry): readonly Entry[] {
+  const versions = new Set<Entry>();
+  let at: Entry | undefined = entry;
+  while (at && !versions.has(at)) {
+    versions.add(at);
+    at = at.supersedes && journal.get(at.supersedes);
   }
-  return false;
+  return [...versions];
 }
 
 /** An entry stands unless a standing withdrawal names it. A ring of withdrawals (a damaged file) stands nowhere. */
@@ -164,17 +166,17 @@ function firstVersions(journal: Journal): ReadonlyMap<EntryId, EntryId> {
   return first;
 }
 
-function byRecording(a: Entry, b: Entry): number {
-  if (a.recordedAt !== b.recordedAt) return a.recordedAt < b.recordedAt ? -1 : 1;
-  return a.id < b.id ? -1 : 1;
-}
-
-/** The order of two entries by themselves: by the day at which each stands, then by id. See `orderOfEvents`. */
-export function compareEntries(a: Entry, b: Entry): number {
-  const dayA = ownDay(a);
-  const dayB = ownDay(b);
-  if (dayA !== dayB) return dayA < dayB ? -1 : 1;
-  return a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+/** Corrections as they were recorded; one made with a clock set back still stands after what it corrects. */
+function byRecording(journal: Journal, corrections: readonly Entry[]): readonly Entry[] {
+  const keyed = corrections.map((entry) => {
+    const behind = versionsBehind(journal, entry);
+    const recorded = behind
+      .map((version) => version.recordedAt)
+      .sort()
+      .at(-1);
+    return { entry, key: [recorded, String(behind.length).padStart(6, '0'), entry.id].join(' ') };
+  });
+  return keyed.sort((a, b) => (a.key < b.key ? -1 : 1)).map(({ entry }) => entry);
 }
 
 /** All entries of one action, for its undo. */

@@ -1,8 +1,8 @@
-import { isExactDay, type PlainDay } from '../journal/day.ts';
+import type { PlainDay } from '../journal/day.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { EntryId } from '../journal/ids.ts';
-import { compareEntries, type Disagreement, type Journal, liveEntries, unite } from '../journal/journal.ts';
-import { begunBy, type EventOrder, exactOrderKey } from '../journal/order.ts';
+import { type Disagreement, type Journal, liveEntries, unite } from '../journal/journal.ts';
+import { type EndOfOrder, type Following, followingOrder } from '../journal/order.ts';
 import { apply } from './apply/index.ts';
 import { EMPTY_REGISTRY, RegistryDraft } from './draft.ts';
 import type { Contradiction, Registry } from './state.ts';
@@ -22,8 +22,9 @@ function projectLive(
   { until }: ProjectOptions,
 ): Registry {
   const draft = new RegistryDraft(EMPTY_REGISTRY, firstVersion);
-  for (const entry of live) {
-    if (until !== undefined && order.dayOf(entry) > until) break;
+  for (const [index, entry] of live.entries()) {
+    const day = order.days[index];
+    if (until !== undefined && day !== undefined && day > until) break;
     apply(draft, entry);
   }
   return draft.registry();
@@ -35,7 +36,8 @@ export interface Projection {
   readonly registry: Registry;
   readonly disagreements: readonly Disagreement[];
   readonly firstVersion: ReadonlyMap<EntryId, EntryId>;
-  readonly order: Pick<EventOrder, 'last' | 'spokenOf'>;
+  /** Where the order of the entries ends. */
+  readonly end: EndOfOrder;
   /** Entries not here yet that one here withdraws or corrects: files may come in any order. */
   readonly awaited: ReadonlySet<EntryId>;
 }
@@ -44,7 +46,7 @@ export function startProjection(journal: Journal, revision = 0): Projection {
   const live = liveEntries(journal);
   const registry = { ...projectLive(live, {}), revision: revision + 1 };
   const { disagreements, firstVersion, order } = live;
-  return { journal, registry, disagreements, firstVersion, order, awaited: awaitedBy(journal) };
+  return { journal, registry, disagreements, firstVersion, end: order.end, awaited: awaitedBy(journal) };
 }
 
 function awaitedBy(journal: Journal): ReadonlySet<EntryId> {
@@ -65,11 +67,9 @@ export function extendProjection(projection: Projection, entries: readonly Entry
   const united = unite(projection.journal, entries);
   if (united.added.length === 0 && united.altered.length === 0) return projection;
   const following = united.altered.length === 0 ? followingEntries(projection, united.added) : undefined;
-  const last = following?.at(-1);
-  if (!following || !last) return startProjection(united.journal, projection.registry.revision);
-  const registry = draftWith(projection, following).registry();
-  const order = { ...projection.order, last: exactOrderKey(last) };
-  return { ...projection, journal: united.journal, registry, order };
+  if (!following) return startProjection(united.journal, projection.registry.revision);
+  const registry = draftWith(projection, following.ordered).registry();
+  return { ...projection, journal: united.journal, registry, end: following.end };
 }
 
 /** The contradictions that entries would bring, on top of those that stand. Nothing is changed. */
@@ -78,7 +78,7 @@ export function contradictionsOf(
   entries: readonly Entry[],
 ): readonly Contradiction[] {
   const following = followingEntries(projection, entries);
-  if (following) return draftWith(projection, following).contradictions;
+  if (following) return draftWith(projection, following.ordered).contradictions;
   const known = new Set(projection.registry.contradictions.map(contradictionKey));
   const after = project(unite(projection.journal, entries).journal);
   return after.contradictions.filter((contradiction) => !known.has(contradictionKey(contradiction)));
@@ -95,14 +95,8 @@ function draftWith(projection: Projection, following: readonly Entry[]): Registr
 }
 
 /** The entries in order, or nothing when they do not simply follow what stands. */
-function followingEntries(projection: Projection, entries: readonly Entry[]): readonly Entry[] | undefined {
-  const { order, awaited, firstVersion } = projection;
-  const follows = (entry: Entry) =>
-    entry.kind !== 'withdrawal' &&
-    !entry.supersedes &&
-    !awaited.has(entry.id) &&
-    isExactDay(entry.day) &&
-    exactOrderKey(entry) > order.last &&
-    !begunBy(entry, firstVersion).some((id) => order.spokenOf.has(id));
-  return entries.every(follows) ? [...entries].sort(compareEntries) : undefined;
+function followingEntries(projection: Projection, entries: readonly Entry[]): Following | undefined {
+  const { end, awaited, firstVersion } = projection;
+  const isNew = (entry: Entry) => entry.kind !== 'withdrawal' && !entry.supersedes && !awaited.has(entry.id);
+  return entries.every(isNew) ? followingOrder(end, entries, firstVersion) : undefined;
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Draft, EntryKind } from '../../src/journal/entry.ts';
 import type { EntryId, KeeperId } from '../../src/journal/ids.ts';
+import type { Scribe } from '../../src/journal/write.ts';
 import { rough, Story, testId, testScribe } from './story.ts';
 
 /**
@@ -14,7 +15,9 @@ const YARDS = ['Mill', 'Brook'];
 
 const label = fc.constantFrom(...LABELS);
 const queen = fc.constantFrom(...QUEENS);
-const someDay = fc
+/** Every other entry is of one of a few days, so that many of a day speak of what begins on it. */
+const BUSY_DAYS = ['2024-05-10', '2024-05-11', '2025-06-01'];
+const anyDay = fc
   .tuple(
     fc.integer({ min: 2023, max: 2026 }),
     fc.integer({ min: 1, max: 12 }),
@@ -24,6 +27,8 @@ const someDay = fc
   .map(([year, month, date, known]) =>
     `${year}-${String(month).padStart(2, '0')}-${String(date).padStart(2, '0')}`.slice(0, known),
   );
+
+const someDay = fc.oneof(fc.constantFrom(...BUSY_DAYS), anyDay);
 
 /** What an entry speaks of, drawn at random. */
 const subject = fc.record({
@@ -240,15 +245,16 @@ const kind = fc.constantFrom(...KINDS, ...TELLING, ...TELLING);
 
 /**
  * A random story. It may begin with a yard in order; one in six entries corrects or takes back an earlier one, one in
- * three is by a second keeper.
+ * three is by a second keeper. The clock, and with it the order of ids, may jump back and forth.
  */
 export const randomStory: fc.Arbitrary<Story> = fc
   .tuple(
     fc.boolean(),
+    fc.constantFrom(0, 0, 1, 6, 21, 63),
     fc.array(fc.tuple(kind, subject, fc.nat(11), fc.nat(), fc.nat(2)), { minLength: 1, maxLength: 45 }),
   )
-  .map(([orderly, steps]) => {
-    const story = new Story(testScribe());
+  .map(([orderly, jumps, steps]) => {
+    const story = new Story(jumpingScribe(jumps));
     if (orderly) story.begin('Mill', '2023-01-01', { One: 'Alder', Two: 'Birch', Three: 'Cedar' });
     else
       story.write({ kind: 'yard-opened', day: rough('2023-01-01'), yard: story.yard('Mill'), name: 'Mill' });
@@ -261,3 +267,9 @@ export const randomStory: fc.Arbitrary<Story> = fc
     }
     return story;
   });
+
+/** A scribe whose ids are unique and rise only as far as its clock does: the jumps are bits that the count is turned by. */
+function jumpingScribe(jumps: number): Scribe {
+  let next = 64;
+  return { ...testScribe(), newId: () => testId(next++ ^ jumps) };
+}

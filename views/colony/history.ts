@@ -1,7 +1,8 @@
 import { firstDay, type PlainDay } from '../../src/journal/day.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { ColonyId, EntryId, QueenId } from '../../src/journal/ids.ts';
-import { compareEntries, type Journal } from '../../src/journal/journal.ts';
+import type { Journal } from '../../src/journal/journal.ts';
+import { orderOfEvents } from '../../src/journal/order.ts';
 import type { Colony, Contradiction, Queen, Registry } from '../../src/registry/state.ts';
 
 /** One thing that happened, with all that was said of it. */
@@ -37,7 +38,17 @@ export function historyOf(
     if (live.has(entry.id) || versions.has(entry.id) || !withdrawal) continue;
     if (entry.kind !== 'withdrawal' && speaksOf(entry, about.id)) add(entry, withdrawal);
   }
-  return items.sort((a, b) => compareEntries(b.entry, a.entry));
+  return lastFirst(items);
+}
+
+function lastFirst(items: readonly HistoryItem[]): readonly HistoryItem[] {
+  const itemOf = new Map(items.map((item) => [item.entry.id, item]));
+  const first = new Map(items.map(({ entry, before }) => [entry.id, before.at(-1)?.id ?? entry.id]));
+  const { ordered } = orderOfEvents(
+    [...itemOf.values()].map(({ entry }) => entry),
+    first,
+  );
+  return ordered.flatMap(({ id }) => itemOf.get(id) ?? []).reverse();
 }
 
 /** The versions that an entry corrects, back to the first. */

@@ -78,6 +78,17 @@ describe('what counts', () => {
     expect(liveEntries(journal(first, correction, onTop)).disagreements).toEqual([]);
   });
 
+  it('is the correction of a correction, also where the clock was set back in between', () => {
+    const early = { ...ida, now: () => new Date(Date.UTC(2026, 5, 1, 8)) };
+    const onTop = one(early, {
+      ...inspection(colony, '2026-05-01', { gentle: 3 }),
+      supersedes: correction.id,
+    });
+    const { live, disagreements } = liveEntries(journal(onTop, first, correction));
+    expect(live).toEqual([onTop]);
+    expect(disagreements).toEqual([]);
+  });
+
   it('survives a ring of corrections in a damaged file', () => {
     const a = { ...first, supersedes: correction.id };
     expect(() => liveEntries(journal(a, correction))).not.toThrow();

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Entry } from '../../../src/journal/entry.ts';
-import { compareEntries } from '../../../src/journal/journal.ts';
+import { orderOfEvents } from '../../../src/journal/order.ts';
 import { Button } from '../../parts/Button.tsx';
 import { EntryLine } from './EntryLine.tsx';
 import styles from './Incoming.module.css';
@@ -11,7 +11,7 @@ const STEP = 200;
 /** The entries themselves, the latest first, each with who wrote it. */
 export function NewEntries({ entries }: { readonly entries: readonly Entry[] }) {
   const [most, setMost] = useState(SHOWN);
-  const ordered = useMemo(() => [...entries].sort((a, b) => compareEntries(b, a)), [entries]);
+  const ordered = useMemo(() => orderOfEvents(entries, new Map()).ordered.toReversed(), [entries]);
   const left = ordered.length - most;
   return (
     <>
