@@ -1,14 +1,19 @@
 import type { CalendarEvent } from '../../graph/calendar/index.ts';
+import type { WrittenEvent } from './calendar-record.ts';
 
 /**
  * Writes the tasks of the rounds as a calendar file (iCalendar, RFC 5545). Dates are days without hour or zone
  * (VALUE=DATE); DTEND is the day after the last one, as the standard wants it. The uid of an event stays the same from
- * file to file and SEQUENCE rises with the time of writing, so a calendar that takes a new file updates its entries.
+ * file to file and SEQUENCE rises, so a calendar that takes a new file updates its entries; what is no longer due
+ * comes once more as STATUS:CANCELLED, which takes it out.
  */
 export interface CalendarFileOptions {
   readonly name: string;
   /** When the file is written: its DTSTAMP. */
   readonly now: Date;
+  readonly sequence: number;
+  /** Events of earlier files to take out. */
+  readonly cancelled: readonly WrittenEvent[];
 }
 
 const MILLISECONDS_A_DAY = 86_400_000;
@@ -16,26 +21,26 @@ const MILLISECONDS_A_DAY = 86_400_000;
 /** The text of the file. The writer is loaded only when a keeper asks for a file. */
 export async function writeCalendarFile(
   events: readonly CalendarEvent[],
-  { name, now }: CalendarFileOptions,
+  { name, now, sequence, cancelled }: CalendarFileOptions,
 ): Promise<string> {
-  const { ICalCalendar } = await import('ical-generator');
+  const { ICalCalendar, ICalEventStatus } = await import('ical-generator');
   const calendar = new ICalCalendar({
     name,
     prodId: { company: 'Damline', product: 'Rounds', language: 'EN' },
   });
-  const sequence = Math.floor(now.getTime() / 60_000);
-  for (const event of events) {
+  const write = (event: WrittenEvent, status: (typeof ICalEventStatus)[keyof typeof ICalEventStatus]) =>
     calendar.createEvent({
       id: event.uid,
       sequence,
       stamp: now,
+      status,
       allDay: true,
       start: midnight(event.day),
       end: midnight(event.lastDay + 1),
       summary: event.title,
-      description: event.description,
     });
-  }
+  for (const event of events) write(event, ICalEventStatus.CONFIRMED).description(event.description);
+  for (const event of cancelled) write(event, ICalEventStatus.CANCELLED);
   return calendar.toString();
 }
 

@@ -1,5 +1,6 @@
 import '../journal/schema-mode.ts';
 import * as z from 'zod';
+import { CalendarRecord } from '../exchange/calendar-record.ts';
 
 const MonthDay = z.string().regex(/^\d{2}-\d{2}$/);
 const Span = z.object({ from: MonthDay, to: MonthDay });
@@ -88,6 +89,8 @@ export const Settings = z.object({
   ownVariances: z.record(z.string(), OwnVariances).default({}),
   choosing: Choosing.default(Choosing.parse({})),
   washEveryDays: z.number().int().min(7).max(180).default(30),
+  /** What the calendar files of the rounds have put into the keeper's calendar. */
+  calendar: CalendarRecord.default(CalendarRecord.parse({})),
   theme: z.enum(['system', 'light', 'dark']).default('system'),
   /** Colony shown last, so that an interrupted keeper comes back to it. */
   lastPlace: z.string().optional(),

@@ -260,6 +260,7 @@ describe('the round of the day', () => {
     // Overdue since 10 June, it stands up to the day of writing, 11 June; DTEND is the day after (RFC 5545, 3.6.1).
     const overdue = text.split('END:VEVENT').find((each) => each.includes('SUMMARY:H11: Look for eggs'));
     expect(overdue).toContain('DTEND;VALUE=DATE:20260612');
+    expect(text).not.toContain('STATUS:CANCELLED');
     await close();
   });
 

@@ -2,6 +2,7 @@ import ICAL from 'ical.js';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { CalendarEvent } from '../../../graph/calendar/index.ts';
 import { writeCalendarFile } from '../../../src/exchange/calendar-file.ts';
+import { CalendarRecord, nextCalendar } from '../../../src/exchange/calendar-record.ts';
 import { dayNumber, type PlainDay } from '../../../src/journal/day.ts';
 
 const day = (text: string) => dayNumber(text as PlainDay);
@@ -27,7 +28,7 @@ const EVENTS: readonly CalendarEvent[] = [
 
 /** The events as a general parser of RFC 5545 reads them. */
 async function readBack(events: readonly CalendarEvent[]) {
-  const text = await writeCalendarFile(events, { name: 'Rounds', now });
+  const text = await writeCalendarFile(events, { name: 'Rounds', now, sequence: 1, cancelled: [] });
   const component = new ICAL.Component(ICAL.parse(text));
   return {
     text,
@@ -71,22 +72,102 @@ describe('a calendar file', () => {
     for (const line of lines) expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
   });
 
-  it('made again keeps the uids and has a later sequence, so that entries are updated', async () => {
-    const first = await readBack(EVENTS);
-    const text = await writeCalendarFile(EVENTS, {
-      name: 'Rounds',
-      now: new Date(now.getTime() + 3_600_000),
-    });
-    const again = new ICAL.Component(ICAL.parse(text))
-      .getAllSubcomponents('vevent')
-      .map((each) => new ICAL.Event(each));
-    expect(again.map(({ uid }) => uid)).toEqual(first.events.map(({ uid }) => uid));
-    again.forEach((event, index) => {
-      expect(event.sequence).toBeGreaterThan(first.events[index]!.sequence);
-    });
-  });
-
   it('without tasks is a calendar without events', async () => {
     expect((await readBack([])).events).toEqual([]);
+  });
+});
+
+/** A keeper's calendar that takes files as RFC 5545 means SEQUENCE (3.8.7.4) and STATUS (3.8.1.11). */
+class KeepersCalendar {
+  readonly #events = new Map<string, { readonly sequence: number; readonly title: string | undefined }>();
+  #record = CalendarRecord.parse({});
+
+  /** The rounds make a file of what is due; the keeper opens it, or leaves it. */
+  async file(
+    due: readonly CalendarEvent[],
+    at: Date,
+    { opened = true, on = '2026-05-30', today = on }: { opened?: boolean; on?: string; today?: string } = {},
+  ): Promise<string> {
+    const writing = { now: at, on: day(on), today: day(today) };
+    const { sequence, cancelled, record } = nextCalendar(this.#record, due, writing);
+    this.#record = CalendarRecord.parse(JSON.parse(JSON.stringify(record)));
+    const text = await writeCalendarFile(due, { name: 'Rounds', now: at, sequence, cancelled });
+    if (opened) this.#take(text);
+    return text;
+  }
+
+  #take(text: string): void {
+    for (const event of new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent')) {
+      const { uid, sequence, summary } = new ICAL.Event(event);
+      if (sequence <= (this.#events.get(uid)?.sequence ?? -1)) continue;
+      const cancelled = event.getFirstPropertyValue('status') === 'CANCELLED';
+      this.#events.set(uid, { sequence, title: cancelled ? undefined : summary });
+    }
+  }
+
+  get titles(): readonly string[] {
+    return [...this.#events.values()].flatMap(({ title }) => title ?? []);
+  }
+}
+
+describe('calendar files made one after another', () => {
+  const [eggs, wash] = EVENTS as readonly [CalendarEvent, CalendarEvent];
+
+  it('update what the calendar has, also within one minute and with a clock set back', async () => {
+    const calendar = new KeepersCalendar();
+    await calendar.file([eggs], now);
+    for (const [title, at] of [
+      ['a second later', new Date(now.getTime() + 1000)],
+      ['clock set back', new Date(now.getTime() - 3_600_000)],
+    ] as const) {
+      await calendar.file([{ ...eggs, title }], at);
+      expect(calendar.titles).toEqual([title]);
+    }
+  });
+
+  it('take out what is settled and leave what is still due', async () => {
+    const calendar = new KeepersCalendar();
+    await calendar.file([eggs, wash], now);
+    const text = await calendar.file([wash], now);
+    expect(calendar.titles).toEqual([wash.title]);
+    expect(text.match(/STATUS:CANCELLED/g)).toHaveLength(1);
+    const taken = new ICAL.Component(ICAL.parse(text))
+      .getAllSubcomponents('vevent')
+      .map((event) => new ICAL.Event(event))
+      .find(({ uid }) => uid === eggs.uid);
+    expect(taken?.startDate.toString()).toBe('2026-06-10');
+  });
+
+  it('take it out also where the file in between was never opened', async () => {
+    const calendar = new KeepersCalendar();
+    await calendar.file([eggs, wash], now);
+    await calendar.file([wash], now, { opened: false });
+    await calendar.file([wash], now);
+    expect(calendar.titles).toEqual([wash.title]);
+  });
+
+  it('bring back what is due again', async () => {
+    const calendar = new KeepersCalendar();
+    for (const due of [[eggs], [], [eggs]]) await calendar.file(due, now);
+    expect(calendar.titles).toEqual([eggs.title]);
+  });
+
+  it('forget what was taken out a month after its last day', async () => {
+    const calendar = new KeepersCalendar();
+    await calendar.file([eggs], now);
+    const cancelledOn = async (on: string) =>
+      (await calendar.file([], now, { on })).includes('STATUS:CANCELLED');
+    expect(await cancelledOn('2026-07-14')).toBe(true);
+    expect(await cancelledOn('2026-07-15')).toBe(true);
+    expect(await cancelledOn('2026-07-16')).toBe(false);
+  });
+
+  it('made while looking at another day take nothing out, and what they bring can be taken out later', async () => {
+    const calendar = new KeepersCalendar();
+    await calendar.file([eggs], now);
+    await calendar.file([wash], now, { on: '2026-03-20', today: '2026-05-30' });
+    expect(calendar.titles).toEqual([eggs.title, wash.title]);
+    await calendar.file([], now);
+    expect(calendar.titles).toEqual([]);
   });
 });
