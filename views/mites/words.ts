@@ -70,7 +70,7 @@ export function asideWords({ state, until }: SetAside, on: PlainDay): string {
 
 const percent = (share: number) => `${Math.round(100 * share)}\u00a0%`;
 
-/** What the counts around a treatment show of the treatment, and nothing of the bees. */
+/** What the counts around a treatment show: fewer mites or more, and not what made it so. Nothing of the bees. */
 export function effectWords({ rate, rateInterval, days, shows, earlier }: TwoCounts, on: PlainDay): string {
   const since = `Against the count of ${dayInYear(earlier.day, on)} before it`;
   const left = (perDay: number) => Math.exp(perDay * days);
@@ -81,10 +81,11 @@ export function effectWords({ rate, rateInterval, days, shows, earlier }: TwoCou
       rate === undefined
         ? `by at least ${percent(least)}`
         : `by ${percent(1 - left(rate))} (${percent(least)} to ${percent(most)})`;
-    return `${since}, mites are down ${found}: the treatment worked.`;
+    return `${since}, mites are down ${found}. How much of that the treatment did, two counts cannot tell.`;
   }
-  if (shows === 'growth') return `${since}, there are more mites: it did not hold them, or others came in.`;
-  return `${since}, too few mites were counted to tell whether the treatment worked.`;
+  if (shows === 'growth')
+    return `${since}, there are more mites. Whether it did too little or others came in, two counts cannot tell.`;
+  return `${since}, too few mites were counted to tell whether there are fewer.`;
 }
 
 /** Growth between two counts with its limits, and the doubling time. */

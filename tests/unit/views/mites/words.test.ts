@@ -65,12 +65,21 @@ describe('the words for two counts', () => {
     );
   });
 
-  it('call a treatment successful only where the counts show a decline', () => {
+  it('say a decline only where the counts show one, and never that the treatment made it', () => {
     const on = day('2026-09-01');
     expect(effectWords(two(30, 3, 31), on)).toContain('down by 90\u00a0% (');
     expect(effectWords(two(30, 0, 31), on)).toContain('down by at least');
     expect(effectWords(two(3, 1, 31), on)).toContain('too few mites were counted');
-    expect(effectWords(two(3, 30, 31), on)).toContain('there are more mites');
+    expect(effectWords(two(3, 30, 31), on)).toContain('there are more mites.');
+    for (const [first, second] of [
+      [30, 3],
+      [30, 0],
+      [3, 30],
+    ] as const) {
+      const words = effectWords(two(first, second, 31), on);
+      expect(words).toContain('two counts cannot tell');
+      expect(words).not.toMatch(/worked|because|thanks/);
+    }
   });
 });
 
