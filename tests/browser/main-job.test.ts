@@ -59,7 +59,7 @@ async function confirmDaughter(page: Page): Promise<void> {
     .filter({ has: page.getByRole('link', { name: '12', exact: true }) });
   await stop.getByText('Look for eggs').first().click();
   await stop.getByRole('button', { name: 'Eggs', exact: true }).click();
-  await stop.getByRole('button', { name: 'A daughter of Hazel' }).first().click();
+  await stop.getByRole('button', { name: 'A daughter of Hazel, raised in a split, 10 May' }).click();
   await stop.getByText('Look for eggs', { exact: true }).waitFor({ state: 'detached' });
 }
 

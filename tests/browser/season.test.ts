@@ -105,6 +105,7 @@ describe('a three-way split, followed through six weeks and to autumn by taps al
     await stopAt(page, '1').waitFor({ state: 'detached' });
     await answer('4', 'Look for queen cells', 'No cells');
     await stopAt(page, '4').getByText('No queen, and none on the way.').waitFor();
+    expect(await told(stopAt(page, '4'))).toMatch(/^4\s*No queen/);
 
     // The first way out: a frame with eggs, from the box that the old queen heads.
     await tap(stopAt(page, '4').getByText('Help: no queen on the way'));

@@ -5,6 +5,7 @@ import type { Queen, Registry } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { comingText } from '../queen/queen-words.ts';
 import { type Option, SelectField, type SelectFieldProps } from './SelectField.tsx';
+import { lowerFirst } from './words.ts';
 
 export type QueenSelectProps = Omit<SelectFieldProps<QueenId>, 'options'> & {
   /** Only queens alive now. */
@@ -42,9 +43,5 @@ function nameAndPlace(queen: Queen, registry: Registry, on: PlainDay): string {
       : 'no longer alive here';
   const year = queen.name && queen.born ? ` (${queen.born.first.slice(0, 4)})` : '';
   const coming = comingText(queen, registry, on);
-  return `${queenTitle(queen)}${year}, ${place}${coming ? `: ${lower(coming)}` : ''}`;
-}
-
-function lower(text: string): string {
-  return text.charAt(0).toLowerCase() + text.slice(1);
+  return `${queenTitle(queen)}${year}, ${place}${coming ? `: ${lowerFirst(coming)}` : ''}`;
 }

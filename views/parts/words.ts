@@ -140,6 +140,11 @@ export function sentence(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
+/** First letter small, to go on within a sentence. */
+export function lowerFirst(text: string): string {
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** "winter 2025/26" for 2026. */
 export function winterText(winter: number): string {
   return `winter ${winter - 1}/${String(winter).slice(2)}`;

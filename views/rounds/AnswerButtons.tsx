@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { answersFor, findingText, type Task, taskTitle } from '../../graph/calendar/index.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
-import { labelOn, queenTitle } from '../../src/registry/queries.ts';
+import { labelOn } from '../../src/registry/queries.ts';
 import { go } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
@@ -9,6 +9,7 @@ import { SavingNotices } from '../parts/SavingNotices.tsx';
 import { useSaving } from '../parts/use-saving.ts';
 import styles from './AnswerButtons.module.css';
 import { replyTo } from './answers.ts';
+import { whichWords } from './which-queen.ts';
 
 type Answer = ReturnType<typeof answersFor>[number];
 
@@ -65,16 +66,11 @@ export function AnswerButtons({ task }: { readonly task: Task }) {
       {asking && (
         <div class={styles.which}>
           <p>Which of the queens expected here is it?</p>
-          {asking.queens.map((id) => {
-            const queen = registry.queens.get(id);
-            const dam = queen?.parentage?.dams[0];
-            const damRecord = dam && registry.queens.get(dam.queen);
-            return (
-              <Button key={id} onPress={() => give(asking.answer, id)}>
-                {damRecord ? `A daughter of ${queenTitle(damRecord)}` : queen ? queenTitle(queen) : id}
-              </Button>
-            );
-          })}
+          {whichWords(asking.queens, registry, store.on.value).map(({ id, words }) => (
+            <Button key={id} wide onPress={() => give(asking.answer, id)}>
+              {words}
+            </Button>
+          ))}
         </div>
       )}
       <SavingNotices saving={saving} />

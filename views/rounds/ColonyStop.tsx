@@ -15,17 +15,19 @@ import styles from './ColonyStop.module.css';
 import { sortTasks } from './grouping.ts';
 import { TaskItem } from './TaskItem.tsx';
 
-/** What stands where the name of a queen would, while none is known to lay. */
-function comingWords({ state }: QueenCalendar): string {
-  return WITHOUT[state.code] ?? 'a queen on her way';
-}
+/** What is told under the label in a sentence of its own: the line of the label need not say it too. */
+const TOLD_BELOW: ReadonlySet<StateCode> = new Set([
+  'queenless',
+  'laying-workers',
+  'drone-layer',
+  'old-queen',
+]);
 
-const WITHOUT: Readonly<Partial<Record<StateCode, string>>> = {
-  queenless: 'no queen',
-  'laying-workers': 'no queen',
-  'drone-layer': 'a queen who lays drones only',
-  'old-queen': 'the old queen, it seems',
-};
+/** What stands where the name of a queen would, while none is known to lay. */
+function withoutHead(calendar: QueenCalendar | undefined): string | undefined {
+  if (!calendar) return 'no queen known';
+  return TOLD_BELOW.has(calendar.state.code) ? undefined : 'a queen on her way';
+}
 
 /** One stop of the round: the box, who heads it or what is on its way, and what it asks for. */
 export function ColonyStop({ round }: { readonly round: ColonyRound }) {
@@ -36,11 +38,12 @@ export function ColonyStop({ round }: { readonly round: ColonyRound }) {
   const { slipped, now, shut } = sortTasks(round, day);
   const head = headOn(registry.value, colony, on.value);
   const { calendar } = round;
+  const headline = head ? <QueenName queen={head} /> : withoutHead(calendar);
   return (
     <li class={styles.stop}>
       <div class={styles.head}>
         <ColonyLabel colony={colony} size="large" />
-        <p>{head ? <QueenName queen={head} /> : calendar ? comingWords(calendar) : 'no queen known'}</p>
+        {headline && <p>{headline}</p>}
       </div>
       {shut && (
         <p class={styles.shut}>

@@ -6,6 +6,7 @@ import { rounds, yearSettings } from '../../../../src/registry/rounds.ts';
 import { DEFAULT_SETTINGS } from '../../../../src/store/settings.ts';
 import { replyTo } from '../../../../views/rounds/answers.ts';
 import { countBoxes, sortTasks } from '../../../../views/rounds/grouping.ts';
+import { whichWords } from '../../../../views/rounds/which-queen.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
 
 function splitYard(): Story {
@@ -62,7 +63,30 @@ describe('the rounds after a split', () => {
     const task = round.tasks.find(({ code }) => code === 'look-for-eggs');
     const answer = task && answersFor(task).find(({ finding }) => finding === 'eggs');
     const reply = task && answer && replyTo(registry, task, answer, day('2026-06-10'));
-    expect(reply?.is).toBe('which-queen');
+    if (reply?.is !== 'which-queen') throw new Error('Two queens are expected.');
+    expect(whichWords(reply.queens, registry, day('2026-06-10')).map(({ words }) => words)).toEqual([
+      'A daughter of Alder, raised in a split, 10 May',
+      'A daughter of Alder, from cells carried over, 17 May',
+    ]);
+  });
+
+  it('tell even those apart that were made alike on one day', () => {
+    const story = splitYard();
+    for (const name of ['second', 'third'])
+      story.write({
+        kind: 'cells-given',
+        day: rough('2026-05-17'),
+        to: story.colony('Three'),
+        expected: story.queen(name),
+        parentage: story.of('Alder'),
+        age: 'capped',
+      });
+    const { expected } = project(story.journal()).colonies.get(story.colony('Three'))!;
+    const words = whichWords(expected, project(story.journal()), day('2026-06-10')).map((each) => each.words);
+    expect(words.slice(1)).toEqual([
+      'A daughter of Alder, from cells carried over, 17 May: 1 of 2',
+      'A daughter of Alder, from cells carried over, 17 May: 2 of 2',
+    ]);
   });
 
   it('count the boxes that ask for something, stay shut, or were let slip', () => {
