@@ -133,9 +133,14 @@ function runBatch(state: MendelianState, tasks: readonly number[], open: Set<num
 /** Matings by the row their queen comes from, so that the rows of families follow the order of memory. */
 function inRowOrder(state: MendelianState, matings: readonly number[]): Float64Array {
   const count = state.rowOfFamily.length;
-  const rowFor = (mating: number): number => lastRowOfQueen(state, state.resolved.queenOfMating[mating]!) + 1;
-  const keys = Float64Array.from(matings, (mating) => rowFor(mating) * count + mating);
-  return keys.sort().map((key) => key % count);
+  const keys = new Float64Array(matings.length);
+  for (let k = 0; k < matings.length; k++) {
+    const mating = matings[k]!;
+    keys[k] = (lastRowOfQueen(state, state.resolved.queenOfMating[mating]!) + 1) * count + mating;
+  }
+  keys.sort();
+  for (let k = 0; k < keys.length; k++) keys[k]! %= count;
+  return keys;
 }
 
 function finishFamily(state: MendelianState, task: number, square: number): void {

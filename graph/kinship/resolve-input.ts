@@ -126,6 +126,7 @@ function resolveSources(
   }
   const sourceOf = new Int32Array(matings.length).fill(-1);
   const seen = new Map<MatingInput, number>();
+  const place = { list: 'queens' as const, index: 0, record: '', field: 'mating' };
   for (let number = 0; number < matings.length; number++) {
     const mating = matings[number];
     if (!mating) continue;
@@ -134,9 +135,9 @@ function resolveSources(
       sourceOf[number] = known;
       continue;
     }
-    const index = toldBy[number]!;
-    const field = number < queens.length ? 'mating' : 'father';
-    const place: Place = { list: 'queens', index, record: queens[index]!.id, field };
+    place.index = toldBy[number]!;
+    place.record = queens[place.index]!.id;
+    place.field = number < queens.length ? 'mating' : 'father';
     sourceOf[number] = sourceOfMating(context, place, mating, rows, ofKnownDrones);
     if (mating.kind !== 'pool') seen.set(mating, sourceOf[number]!);
   }
@@ -149,19 +150,16 @@ function resolveDams(context: Context): Pick<Resolved, 'dams' | 'founderBackgrou
   const founderBackground = new Int32Array(queens.length).fill(-1);
   const effectiveMates = new Float64Array(queens.length);
   const asNumbers: Names = { ...context.queens, offset: 0 };
+  // One place that moves along: a problem takes a copy, and a million queens make no garbage.
+  const place = { list: 'queens' as const, index: 0, record: '', field: 'dams' };
   for (let index = 0; index < queens.length; index++) {
     const queen = queens[index]!;
-    const place: Place = { list: 'queens', index, record: queen.id, field: 'dams' };
+    place.index = index;
+    place.record = queen.id;
+    place.field = queen.dams.length > 0 ? 'dams' : 'background';
     if (queen.dams.length > 0)
       checkSum(context, place, addShares(context, place, asNumbers, queen.dams, rows));
-    else {
-      founderBackground[index] = lookUp(
-        context,
-        { ...place, field: 'background' },
-        context.backgrounds,
-        queen.background,
-      );
-    }
+    else founderBackground[index] = lookUp(context, place, context.backgrounds, queen.background);
     rows.close();
     effectiveMates[index] = queen.effectiveMates;
     checkEffectiveMates(context, index, queen);

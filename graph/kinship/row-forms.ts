@@ -62,11 +62,15 @@ export function readingRows(state: MendelianState, queen: number, take: Take): v
 }
 
 /** The last of the rows a queen is read at. */
-export function lastRowOfQueen(state: MendelianState, queen: number): number {
+export function lastRowOfQueen({ resolved, rowOf, rowOfFamily }: MendelianState, queen: number): number {
+  const { firstQueen, founderBackground, dams } = resolved;
+  const row = rowOf[firstQueen + queen]!;
+  if (row >= 0) return row;
+  const background = founderBackground[queen]!;
+  if (background >= 0) return rowOf[background]!;
   let last = -1;
-  readingRows(state, queen, (row) => {
-    last = Math.max(last, row);
-  });
+  for (let k = dams.start[queen]!; k < dams.start[queen + 1]!; k++)
+    last = Math.max(last, rowOfFamily[dams.item[k]!]!);
   return last;
 }
 
