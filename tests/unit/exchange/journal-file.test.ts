@@ -203,7 +203,7 @@ describe('records exported, wiped and brought in again', () => {
     await store.wipe();
     expect(store.registry.value.queens.size).toBe(0);
     const file = unwrap(readJournalFile(text, 'x'));
-    unwrap(await store.unite(file.entries, file.photos));
+    unwrap(await store.unite(file.entries, file.photos, file.by.id));
     const { revision: _, ...registry } = store.registry.value;
     const { revision: __, ...same } = before.registry;
     expect(registry).toEqual(same);
