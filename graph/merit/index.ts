@@ -18,6 +18,7 @@ export {
 } from './evaluate.ts';
 export * from './index-errors.ts';
 export * from './index-of-traits.ts';
+export * from './not-ranked.ts';
 export * from './observations.ts';
 export type { ColonyRecords, ColonyVariances } from './solve/colony-model.ts';
 export { type Combination, errorCovariance, priorCovariance } from './solve/error-covariance.ts';

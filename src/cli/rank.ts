@@ -1,5 +1,5 @@
 /** `rank`: whom to breed from, by the weighted index of all traits. */
-import { TRAITS, weightedIndex } from '../../graph/merit/index.ts';
+import { type NotRanked, notRanked, SMALL_GROUP, TRAITS, weightedIndex } from '../../graph/merit/index.ts';
 import type { QueenId } from '../journal/ids.ts';
 import { evaluationWork } from '../registry/evaluation.ts';
 import { headOn, isAlive, queenTitle } from '../registry/queries.ts';
@@ -13,6 +13,7 @@ import { ON_OPTION, readRegistryFile } from './registry-file.ts';
 
 const COLUMNS = [
   'rank',
+  'not_ranked',
   'queen',
   'name',
   'colony',
@@ -24,14 +25,22 @@ const COLUMNS = [
   ...TRAITS.map(({ id }) => id.replaceAll('-', '_')),
 ];
 
+const WHY: Readonly<Record<NotRanked, string>> = {
+  'no-record': 'no record that counts',
+  'small-groups': 'compared with too few',
+};
+
 export const rankCommand: Command = {
   name: 'rank',
   files: ['FILE.damline.json'],
   options: [ON_OPTION, OUT_OPTION],
   notes: [
-    `Prints ${COLUMNS.slice(0, 9).join(',')} and the breeding value of each trait in the trait's unit, best index first. ` +
+    `Prints ${COLUMNS.slice(0, COLUMNS.length - TRAITS.length).join(',')} and the breeding value of each trait in the trait's unit, best index first. ` +
       'Weights are those that the app suggests. Ranks of queens whose indexes lie within their standard errors of one ' +
       'another say nothing.',
+    `A queen without a record in a comparison group of ${SMALL_GROUP} queens or more has no rank: she stands after the ranked, ` +
+      `by name, and not_ranked says why ("${WHY['small-groups']}", "${WHY['no-record']}"). One record is enough for a rank; ` +
+      'a reliability below 0.1 says that hardly anything is known.',
   ],
   async run(given, world) {
     const read = readRegistryFile(world, given);
@@ -41,26 +50,35 @@ export const rankCommand: Command = {
     const answer = evaluateWork(work);
     if (!answer) throw new Error('An evaluation that nobody stops comes to its end.');
     const { evaluation, diagonal, inbreeding, candidates } = answer;
-    const index = weightedIndex(evaluation.traits, traitWeights(DEFAULT_SETTINGS), diagonal);
+    const weights = traitWeights(DEFAULT_SETTINGS);
+    const index = weightedIndex(evaluation.traits, weights, diagonal);
+    const why = notRanked(evaluation.traits, weights);
     const boxes = boxesOf(registry, on);
     const places = new Map<string, number>(evaluation.queens.map((id, at) => [id, at]));
-    const ranked = candidates
+    const title = (id: QueenId) => {
+      const queen = registry.queens.get(id);
+      return queen ? queenTitle(queen) : '';
+    };
+    const listed = candidates
       .flatMap((id) => {
         const at = places.get(id);
         const value = at === undefined ? undefined : index[at];
-        return at === undefined || !value ? [] : [{ id: id as QueenId, at, value }];
+        return at === undefined || !value ? [] : [{ id: id as QueenId, at, value, because: why(id) }];
       })
-      .sort((a, b) => b.value.index - a.value.index || (a.id < b.id ? -1 : 1));
+      .sort((a, b) => {
+        if (!a.because && !b.because) return b.value.index - a.value.index || (a.id < b.id ? -1 : 1);
+        if (!a.because || !b.because) return a.because ? 1 : -1;
+        return title(a.id).localeCompare(title(b.id), 'en') || (a.id < b.id ? -1 : 1);
+      });
     const out = csvWriter(world.openOutput(given.options.get('out')), COLUMNS);
-    for (const [place, { id, at, value }] of ranked.entries()) {
-      const queen = registry.queens.get(id);
-      const founder = registry.queens.get(work.lines.get(id) ?? id);
+    for (const [place, { id, at, value, because }] of listed.entries()) {
       const fields = [
-        String(place + 1),
+        because ? '' : String(place + 1),
+        because ? WHY[because] : '',
         id,
-        csvField(queen ? queenTitle(queen) : ''),
+        csvField(title(id)),
         csvField(boxes.get(id) ?? ''),
-        csvField(founder ? queenTitle(founder) : ''),
+        csvField(title(work.lines.get(id) ?? id)),
         csvNumber(value.index),
         csvNumber(value.standardError),
         csvNumber(value.reliability),

@@ -5,6 +5,7 @@ import {
   indexErrors,
 } from '../../graph/merit/index-errors.ts';
 import { type Contribution, type TraitWeights, weightedIndex } from '../../graph/merit/index-of-traits.ts';
+import { notRanked } from '../../graph/merit/not-ranked.ts';
 import type { ColonyId, KeeperId, QueenId, YardId } from '../../src/journal/ids.ts';
 import { colonyOfQueen, queenTitle, yardOn, yardsOf } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
@@ -72,8 +73,9 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
     among ??= chancesAmongBest(merits, errors, best);
     return among[place] ?? 0;
   };
-  const compared = comparedQueens(evaluated, weights);
-  const isRanked = (place: number) => compared.has(evaluated.answer.candidates[place] ?? '');
+  const { answer } = evaluated;
+  const why = notRanked(answer.evaluation.traits, weights);
+  const isRanked = (place: number) => why(answer.candidates[place] ?? '') === undefined;
   const order = [...merits.keys()].sort((a, b) => (merits[b] ?? 0) - (merits[a] ?? 0) || a - b);
   const first = order.find(isRanked) ?? order[0] ?? 0;
   const yards = yardsOf(evaluated.registry, keeper);
@@ -97,17 +99,6 @@ export function rankingOf(evaluated: Evaluated, given: TraitWeights, keeper: Kee
     ];
   });
   return { rows: unrankedLast(rows), merits, errors, best, amongBest, weights, weighed };
-}
-
-/** Queens with a record, in a trait that counts, in a comparison group that is not small. */
-function comparedQueens({ answer }: Evaluated, weights: TraitWeights): ReadonlySet<string> {
-  const compared = new Set<string>();
-  for (const { trait, groups, records } of answer.evaluation.traits) {
-    if (!weights[trait]) continue;
-    const small = new Set(groups.filter((group) => group.small).map(({ group }) => group));
-    for (const { queen, group } of records) if (!small.has(group)) compared.add(queen);
-  }
-  return compared;
 }
 
 function unrankedLast(rows: readonly Candidate[]): readonly Candidate[] {

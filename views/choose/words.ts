@@ -55,10 +55,13 @@ export function whyWords(contributions: readonly Contribution[]): string {
   return good ? `For her: ${good}. Against: ${bad}.` : `Against her: ${bad}.`;
 }
 
+/** A reliability below which the list says that hardly anything is known, the first of it included (assumed). */
+const HARDLY_KNOWN = 0.1;
+
 /** How much of her merit is known, 0 to 1, in words. */
 export function reliabilityWords(reliability: number): string {
   if (reliability < 0.02) return 'next to nothing known';
-  if (reliability < 0.1) return 'hardly known';
+  if (reliability < HARDLY_KNOWN) return 'hardly known';
   if (reliability < 0.25) return 'little known';
   if (reliability < 0.5) return 'partly known';
   return reliability < 0.75 ? 'well known' : 'very well known';
@@ -89,12 +92,13 @@ export function rankingLead({ rows, weighed }: Ranking, nameOf: (row: Candidate)
   if (others.length === 0) return `${nameOf(first)} is the only laying queen alive.`;
   if (first.standing === 'unranked')
     return 'Every comparison group has fewer than five queens: what sets them apart is mostly luck, so nobody is ranked.';
+  const doubt = first.reliability < HARDLY_KNOWN ? ' Even her own merit is hardly known.' : '';
   if (close.length === 0) {
     const ranked = others.some(({ standing }) => standing !== 'unranked');
-    return `${nameOf(first)} stands first, ${ranked ? 'and the records set her apart from all others ranked.' : 'the only one who can be ranked.'}`;
+    return `${nameOf(first)} stands first, ${ranked ? 'and the records set her apart from all others ranked.' : 'the only one who can be ranked.'}${doubt}`;
   }
   const who = someOf(close.map(nameOf), MOST_NAMED);
-  return `${nameOf(first)} stands first. ${who} cannot be told apart from her on these records.`;
+  return `${nameOf(first)} stands first. ${who} cannot be told apart from her on these records.${doubt}`;
 }
 
 const SMALL = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];

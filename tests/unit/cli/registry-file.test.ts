@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { writeJournalFile } from '../../../src/exchange/journal-file/index.ts';
 import type { KeeperId } from '../../../src/journal/ids.ts';
 import { DEMO_FILE } from '../../helpers/demo.ts';
+import { demoRanking } from '../../helpers/demo-choice.ts';
 import { rough, Story, testId } from '../../helpers/story.ts';
 import { run } from '../../helpers/table-world.ts';
 
@@ -87,15 +88,41 @@ describe('trace', () => {
 });
 
 describe('rank', () => {
-  it('lists the living laying queens of the demo yard, best index first, each with its doubt', async () => {
+  const ranked = async () => {
     const { code, out } = await run('rank demo.json', { 'demo.json': readFileSync(DEMO_FILE, 'utf8') });
     expect(code).toBe(0);
-    const [header = '', ...rows] = lines(out).map((line) => line.split(','));
-    expect(rows.length).toBeGreaterThan(8);
-    const column = (name: string) => rows.map((row) => Number(row[header.indexOf(name)]));
-    const index = column('index');
+    const [header = [], ...rows] = lines(out).map((line) => line.split(','));
+    return (name: string) => rows.map((row) => row[header.indexOf(name)] ?? '');
+  };
+
+  it('lists the living laying queens of the demo yard, best index first, each with its doubt', async () => {
+    const column = await ranked();
+    const places = column('rank').filter((place) => place !== '');
+    expect(places).toEqual(places.map((_, at) => String(at + 1)));
+    const index = column('index').map(Number).slice(0, places.length);
+    expect(index.length).toBeGreaterThan(8);
     expect(index).toEqual([...index].sort((a, b) => b - a));
-    expect(column('standard_error').every((error) => error > 0)).toBe(true);
-    expect(column('reliability').every((reliability) => reliability >= 0 && reliability < 1)).toBe(true);
+    expect(column('standard_error').every((error) => Number(error) > 0)).toBe(true);
+    expect(
+      column('reliability')
+        .map(Number)
+        .every((known) => known >= 0 && known < 1),
+    ).toBe(true);
+  });
+
+  it('gives no place to those compared with too few, says why, and stands them last by name', async () => {
+    const column = await ranked();
+    expect(column('rank').slice(-2)).toEqual(['', '']);
+    expect(column('not_ranked').slice(-2)).toEqual(['compared with too few', 'compared with too few']);
+    expect(column('not_ranked').slice(0, -2).join('')).toBe('');
+  });
+
+  it('agrees with the screen: the same queens in the same order, the same of them without a place', async () => {
+    const column = await ranked();
+    const { rows } = demoRanking();
+    expect(column('queen')).toEqual(rows.map(({ id }) => id));
+    expect(column('rank').map((place) => place === '')).toEqual(
+      rows.map(({ standing }) => standing === 'unranked'),
+    );
   });
 });

@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { TraitId } from '../../../../graph/merit/traits/trait.ts';
+import { evaluationWork } from '../../../../src/registry/evaluation.ts';
+import { project } from '../../../../src/registry/project.ts';
 import { SUGGESTED_WEIGHTS } from '../../../../src/store/trait-weights.ts';
-import { meritOfAll, standingOf, unitWeights } from '../../../../views/choose/ranking.ts';
-import { demoEvaluated, demoRanking, demoRow } from '../../../helpers/demo-choice.ts';
+import { evaluateWork } from '../../../../src/workers/evaluate.ts';
+import { meritOfAll, rankingOf, standingOf, unitWeights } from '../../../../views/choose/ranking.ts';
+import { reliabilityWords } from '../../../../views/choose/words.ts';
+import { demoEvaluated, demoKeeper, demoRanking, demoRow } from '../../../helpers/demo-choice.ts';
+import { day, rough, Story } from '../../../helpers/story.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
@@ -72,6 +77,24 @@ describe('the order of the list', () => {
     ]);
     expect(demoRow('Umber').merit).toBeGreaterThan(demoRow('Clover').merit);
     expect(rows[0]?.standing).toBe('first');
+  });
+
+  it('ranks a queen by one score in a group of six, and says that next to nothing is known of her', () => {
+    const story = new Story();
+    const hives = { '1': 'Ash', '2': 'Beech', '3': 'Cedar', '4': 'Elm', '5': 'Fir', '6': 'Hazel' };
+    story.begin('Mill', '2024-05-01', hives);
+    for (const [at, label] of Object.keys(hives).entries()) {
+      const gentle = at === 0 ? 4 : 3;
+      story.write({ kind: 'inspection', day: rough('2025-06-10'), colony: story.colony(label), gentle });
+    }
+    const registry = project(story.journal());
+    const work = evaluationWork(registry, day('2025-06-11'), { sexAlleles: 20 });
+    const scored = evaluateWork(work);
+    if (!scored) throw new Error('Nobody stopped it.');
+    const evaluated = { registry, on: day('2025-06-11'), assumed: '', work, answer: scored };
+    const [first] = rankingOf(evaluated, SUGGESTED_WEIGHTS, demoKeeper()).rows;
+    expect(first).toMatchObject({ id: story.queen('Ash'), standing: 'first' });
+    expect(reliabilityWords(first?.reliability ?? 1)).toBe('next to nothing known');
   });
 
   it('ranks nobody when every trait is left out', () => {

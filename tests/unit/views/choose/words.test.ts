@@ -122,7 +122,7 @@ describe('the plan in a sentence', () => {
 describe('the ranking in a sentence', () => {
   const ranking = (standings: readonly Standing[], weighed = true) =>
     ({
-      rows: standings.map((standing, at) => ({ id: `Queen ${at + 1}`, standing })),
+      rows: standings.map((standing, at) => ({ id: `Queen ${at + 1}`, standing, reliability: 0.3 })),
       weighed,
     }) as unknown as Ranking;
   const lead = (standings: readonly Standing[], weighed = true) =>
@@ -132,6 +132,15 @@ describe('the ranking in a sentence', () => {
     expect(lead(['first', 'close', 'close', 'close', 'close', 'behind'])).toBe(
       'Queen 1 stands first. Queen 2, Queen 3 and two more cannot be told apart from her on these records.',
     );
+  });
+
+  it('says that the first is hardly known herself, where so little stands behind her merit', () => {
+    const rows = [
+      { id: 'Queen 1', standing: 'first', reliability: 0.09 },
+      { id: 'Queen 2', standing: 'close', reliability: 0.3 },
+    ];
+    const said = rankingLead({ rows, weighed: true } as unknown as Ranking, ({ id }: Candidate) => id);
+    expect(said).toMatch(/ Even her own merit is hardly known\.$/);
   });
 
   it('says when the records set her apart', () => {
