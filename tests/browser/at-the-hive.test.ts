@@ -137,6 +137,47 @@ describe('an interruption', () => {
     }));
 });
 
+describe('a queen event being told', () => {
+  it('is still there after an interruption, and gone once saved', () =>
+    withKeeper(async (page) => {
+      await openDemo(page);
+      await openColony(page, 'S9');
+      await link(page, 'Record').click();
+      await link(page, 'Queen').click();
+      await radio(page, 'Marked').click();
+      await radio(page, 'Green').click();
+      await page.getByLabel('Number on the mark').fill('17');
+      await page.reload();
+      await page.getByText('Taken up where you left it').waitFor();
+      expect(await radio(page, 'Marked').isChecked()).toBe(true);
+      expect(await radio(page, 'Green').isChecked()).toBe(true);
+      expect(await page.getByLabel('Number on the mark').inputValue()).toBe('17');
+      await button(page, 'Save').click();
+      await page
+        .getByRole('status')
+        .getByText(/^Written: Ford of S9 marked/)
+        .waitFor();
+      await link(page, 'Record').click();
+      await link(page, 'Queen').click();
+      await radio(page, 'Marked').waitFor();
+      expect(await page.getByText('Taken up where you left it').count()).toBe(0);
+      expect(await radio(page, 'Marked').isChecked()).toBe(false);
+    }));
+
+  it('of one kind leaves nothing behind in another', () =>
+    withKeeper(async (page) => {
+      await openDemo(page);
+      await openColony(page, 'S9');
+      await link(page, 'Record').click();
+      await link(page, 'Queen').click();
+      await radio(page, 'Named').click();
+      await page.getByLabel('Her name').fill('Not hers');
+      await radio(page, 'Another queen found').click();
+      expect(await page.getByLabel('Her name').inputValue()).toBe('');
+      await button(page, 'Save').waitFor();
+    }));
+});
+
 describe('a row of hives', () => {
   it('is entered one after the other, the next number offered', () =>
     withKeeper(async (page) => {

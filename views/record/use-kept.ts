@@ -1,4 +1,4 @@
-import { type Dispatch, type StateUpdater, useEffect, useState } from 'preact/hooks';
+import { type Dispatch, type StateUpdater, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useStore } from '../app/store-context.ts';
 
 /** A form left open longer than this is not taken up again. */
@@ -27,12 +27,15 @@ export function useKept<T>(name: string, empty: T, begun?: T): KeptState<T> {
   const key = `damline form ${records.value} ${name}`;
   const [kept] = useState(() => (begun === undefined ? read<T>(key) : undefined));
   const [value, setValue] = useState(kept?.value ?? begun ?? empty);
+  const fresh = useRef(empty);
   const [restored, setRestored] = useState(kept !== undefined);
-  useEffect(() => {
-    if (value !== empty) write(key, { at: Date.now(), value });
+  // Written before the screen is drawn: a page put away the moment after a tap has kept the tap.
+  useLayoutEffect(() => {
+    if (value !== fresh.current) write(key, { at: Date.now(), value });
   }, [value]);
   const forget = () => {
     remove(key);
+    fresh.current = empty;
     setValue(empty);
     setRestored(false);
   };

@@ -7,15 +7,14 @@ import { DayInput } from '../../parts/DayInput.tsx';
 import { TextField } from '../../parts/Field.tsx';
 import { QueenName } from '../../parts/QueenName.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import type { QueenEventProps } from './QueenForm.tsx';
+import type { QueenEventProps } from './told.ts';
 
 /** An unmarked queen where a marked one was, and the like: probably a daughter by silent supersedure. */
-export function AnotherFound({ colony }: QueenEventProps) {
+export function AnotherFound({ colony, told, tell, onSaved }: QueenEventProps) {
   const { registry, on } = useStore();
+  const { name = '', day = on.value as string as RoughDay } = told;
   const head = headOn(registry.value, colony, on.value);
   const [id] = useState(newQueenId);
-  const [name, setName] = useState('');
-  const [day, setDay] = useState(on.value as string as RoughDay);
   const instead = head ? { insteadOf: head.id } : {};
   const named = name.trim() ? { name: name.trim() } : {};
   return (
@@ -24,6 +23,7 @@ export function AnotherFound({ colony }: QueenEventProps) {
       kind="queen"
       title={`Another queen in ${colony.label}`}
       drafts={[{ kind: 'queen-found', day, queen: id, colony: colony.id, ...instead, ...named }]}
+      onSaved={onSaved}
     >
       <p>
         {head ? (
@@ -35,8 +35,13 @@ export function AnotherFound({ colony }: QueenEventProps) {
           'Her dam stays unknown until you say more on her own page.'
         )}
       </p>
-      <TextField label="Her name" value={name} onChange={setName} hint="May stay empty." />
-      <DayInput label="Found on" value={day} onChange={setDay} />
+      <TextField
+        label="Her name"
+        value={name}
+        onChange={(next) => tell({ name: next })}
+        hint="May stay empty."
+      />
+      <DayInput label="Found on" value={day} onChange={(next) => tell({ day: next })} />
     </RecordFrame>
   );
 }

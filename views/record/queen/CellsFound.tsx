@@ -6,7 +6,7 @@ import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import type { QueenEventProps } from './QueenForm.tsx';
+import type { QueenEventProps } from './told.ts';
 
 type Reason = EntryOf<'queen-expected'>['reason'];
 
@@ -17,17 +17,17 @@ const REASONS: readonly { readonly value: Reason; readonly label: string; readon
 ];
 
 /** Cells that nobody made on purpose: a queen is on her way in a colony left whole. */
-export function CellsFound({ colony }: QueenEventProps) {
+export function CellsFound({ colony, told, tell, onSaved }: QueenEventProps) {
   const on = useStore().on.value;
+  const { reason, day = on as string as RoughDay } = told;
   const [id] = useState(newQueenId);
-  const [reason, setReason] = useState<Reason>();
-  const [day, setDay] = useState(on as string as RoughDay);
   return (
     <RecordFrame
       colony={colony}
       kind="queen"
       title={`Cells found in ${colony.label}`}
       drafts={reason && [{ kind: 'queen-expected', day, queen: id, colony: colony.id, reason }]}
+      onSaved={onSaved}
       missing="Choose the kind of cells."
     >
       <ChoiceRow
@@ -35,10 +35,10 @@ export function CellsFound({ colony }: QueenEventProps) {
         size="hive"
         options={REASONS}
         value={reason}
-        onChange={setReason}
+        onChange={(next) => tell({ reason: next })}
         hint="The queen who headed the colony is taken for the dam, and keeps heading it until another lays."
       />
-      <DayInput label="Day" value={day} onChange={setDay} />
+      <DayInput label="Day" value={day} onChange={(next) => tell({ day: next })} />
     </RecordFrame>
   );
 }

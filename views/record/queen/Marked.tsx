@@ -1,12 +1,10 @@
-import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
-import type { MarkColour } from '../../../src/journal/entries/queen.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { MarkFields } from '../../parts/MarkFields.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import type { QueenEventProps } from './QueenForm.tsx';
+import { type QueenEventProps, queenMeant } from './told.ts';
 import { WhichQueen } from './WhichQueen.tsx';
 
 const CLIPPED = [
@@ -15,14 +13,10 @@ const CLIPPED = [
 ] as const;
 
 /** A queen marked; the colour of her year is pointed out. */
-export function Marked({ colony, queens }: QueenEventProps) {
+export function Marked({ colony, queens, told, tell, onSaved }: QueenEventProps) {
   const on = useStore().on.value;
-  const [queen, setQueen] = useState(queens.length === 1 ? queens[0]?.id : undefined);
-  const [colour, setColour] = useState<MarkColour>();
-  const [number, setNumber] = useState('');
-  const [clipped, setClipped] = useState<'yes' | 'no'>();
-  const [day, setDay] = useState(on as string as RoughDay);
-  const her = queens.find(({ id }) => id === queen);
+  const { colour, number = '', clipped, day = on as string as RoughDay } = told;
+  const her = queenMeant(queens, told);
   const mark = number.trim() ? { mark: number.trim() } : {};
   const wing = clipped ? { clipped: clipped === 'yes' } : {};
   return (
@@ -30,19 +24,27 @@ export function Marked({ colony, queens }: QueenEventProps) {
       colony={colony}
       kind="queen"
       title={`${her?.name ?? 'Queen'} of ${colony.label} marked`}
-      drafts={queen && colour && [{ kind: 'queen-marked', day, queen, colour, ...mark, ...wing }]}
-      missing={queen ? 'Choose the colour.' : 'Choose the queen.'}
+      drafts={her && colour && [{ kind: 'queen-marked', day, queen: her.id, colour, ...mark, ...wing }]}
+      onSaved={onSaved}
+      missing={her ? 'Choose the colour.' : 'Choose the queen.'}
     >
-      {queens.length > 1 && <WhichQueen queens={queens} value={queen} onChange={setQueen} />}
+      {queens.length > 1 && (
+        <WhichQueen queens={queens} value={her?.id} onChange={(next) => tell({ queen: next })} />
+      )}
       <MarkFields
         colour={colour}
         number={number}
         year={yearOfBirth(her?.born)}
-        onColour={setColour}
-        onNumber={setNumber}
+        onColour={(next) => tell({ colour: next })}
+        onNumber={(next) => tell({ number: next })}
       />
-      <ChoiceRow label="Wing" options={CLIPPED} value={clipped} onChange={setClipped} />
-      <DayInput label="Day" value={day} onChange={setDay} />
+      <ChoiceRow
+        label="Wing"
+        options={CLIPPED}
+        value={clipped}
+        onChange={(next) => tell({ clipped: next })}
+      />
+      <DayInput label="Day" value={day} onChange={(next) => tell({ day: next })} />
     </RecordFrame>
   );
 }

@@ -1,11 +1,11 @@
 import type { ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
 import { headOn } from '../../../src/registry/queries.ts';
-import type { Colony, Queen } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { expectedQueens } from '../../parts/HeadLine.tsx';
 import type { RecordFormProps } from '../index.tsx';
+import { KeptNotice } from '../KeptNotice.tsx';
+import { useKept } from '../use-kept.ts';
 import { AnotherFound } from './AnotherFound.tsx';
 import { BroughtIn } from './BroughtIn.tsx';
 import { CellsFound } from './CellsFound.tsx';
@@ -15,22 +15,7 @@ import { Lost } from './Lost.tsx';
 import { Marked } from './Marked.tsx';
 import { Named } from './Named.tsx';
 import styles from './QueenForm.module.css';
-
-export type QueenEvent =
-  | 'lays'
-  | 'marked'
-  | 'named'
-  | 'lost'
-  | 'another'
-  | 'introduced'
-  | 'brought-in'
-  | 'cells';
-
-export interface QueenEventProps {
-  readonly colony: Colony;
-  /** The queens of whom the event may be told: the head first, then those expected. */
-  readonly queens: readonly Queen[];
-}
+import type { QueenEvent, QueenEventProps, Told } from './told.ts';
 
 interface EventChoice {
   readonly value: QueenEvent;
@@ -54,12 +39,31 @@ export function QueenForm({ colony }: RecordFormProps) {
   const head = headOn(registry.value, colony, on.value);
   const coming = expectedQueens(colony, registry.value);
   const choices = offered(head !== undefined, coming.length > 0);
-  const [event, setEvent] = useState<QueenEvent | undefined>(!head && coming.length > 0 ? 'lays' : undefined);
+  const begun: Told = !head && coming.length > 0 ? { event: 'lays' } : {};
+  const kept = useKept<Told>(`queen ${colony.id}`, begun);
+  const told = kept.value;
+  const event = choices.find(({ value }) => value === told.event)?.value;
   const Form = event && FORMS[event];
   return (
     <div class={styles.form}>
-      <ChoiceRow label="What happened" size="hive" options={choices} value={event} onChange={setEvent} />
-      {Form && <Form key={event} colony={colony} queens={[...(head ? [head] : []), ...coming]} />}
+      {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
+      <ChoiceRow
+        label="What happened"
+        size="hive"
+        options={choices}
+        value={event}
+        onChange={(event) => kept.set({ event })}
+      />
+      {Form && (
+        <Form
+          key={event}
+          colony={colony}
+          queens={[...(head ? [head] : []), ...coming]}
+          told={told}
+          tell={(change) => kept.set((told) => ({ ...told, ...change }))}
+          onSaved={kept.forget}
+        />
+      )}
     </div>
   );
 }
