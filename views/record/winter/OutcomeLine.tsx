@@ -1,4 +1,4 @@
-import { useStore } from '../../app/store-context.ts';
+import { useRegistry, useStore } from '../../app/store-context.ts';
 import { ColonyLabel } from '../../parts/ColonyLabel.tsx';
 import { HeadLine } from '../../parts/HeadLine.tsx';
 import { OutcomeFields, type OutcomeFieldsProps } from './OutcomeFields.tsx';
@@ -6,12 +6,12 @@ import styles from './WinterWalk.module.css';
 
 /** One hive of the walk: which it is, who headed it, and its outcome. */
 export function OutcomeLine(props: OutcomeFieldsProps) {
-  const { registry, on } = useStore();
+  const registry = useRegistry();
+  const on = useStore().on.value;
   return (
     <li class={styles.line}>
       <p class={styles.names}>
-        <ColonyLabel colony={props.colony} />{' '}
-        <HeadLine colony={props.colony} registry={registry.value} on={on.value} />
+        <ColonyLabel colony={props.colony} /> <HeadLine colony={props.colony} registry={registry} on={on} />
       </p>
       <OutcomeFields {...props} />
     </li>

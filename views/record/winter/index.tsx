@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { ColonyId, YardId } from '../../../src/journal/ids.ts';
-import { isLiving } from '../../../src/registry/queries.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { go, routes } from '../../app/routes.ts';
-import { useStore } from '../../app/store-context.ts';
-import { awaitingOutcome, byRoof, winterInQuestion } from '../../parts/colony-facts.ts';
+import { useRegistry, useStore } from '../../app/store-context.ts';
+import { byRoof, winterInQuestion } from '../../parts/colony-facts.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
+import { dayText } from '../../parts/days.ts';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { Form } from '../../parts/Form.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
@@ -14,27 +14,34 @@ import { useSaving } from '../../parts/use-saving.ts';
 import { count, sentence, winterText } from '../../parts/words.ts';
 import { OutcomeLine } from './OutcomeLine.tsx';
 import { NO_OUTCOME, type Outcome, outcomeDraft } from './outcome.ts';
+import { toTell } from './to-tell.ts';
 import styles from './WinterWalk.module.css';
 
-/** The winter outcome of a whole yard in one walk: each hive alive or dead by a tap, all saved together. */
+/**
+ * The winter outcome of a whole yard in one walk: each hive alive or dead by a tap, all saved together. Looking back, it
+ * is the yard as it stood on that day.
+ */
 export function WinterWalk({ id }: { readonly id?: string }) {
   const store = useStore();
   const saving = useSaving();
   const on = store.on.value;
-  const yard = store.registry.value.yards.get(id as YardId);
+  const registry = useRegistry();
+  const yard = registry.yards.get(id as YardId);
   const winter = winterInQuestion(on);
   const [outcomes, setOutcomes] = useState<ReadonlyMap<ColonyId, Outcome>>(new Map());
   const [day, setDay] = useState(on as string as RoughDay);
   if (!yard)
     return (
       <PageHeader
-        title="This yard is not in these records"
+        title={
+          store.registry.value.yards.has(id as YardId)
+            ? `This yard was not there yet on ${dayText(on)}`
+            : 'This yard is not in these records'
+        }
         above={{ label: 'Yards', href: routes.yards() }}
       />
     );
-  const waiting = awaitingOutcome(store.registry.value, yard, winter, on).filter((colony) =>
-    isLiving(colony, on),
-  );
+  const { waiting, toldLater } = toTell(registry, store.registry.value, { yard, winter, on });
   const walk = byRoof(waiting, on).flat();
   const drafts = walk.flatMap(
     (colony) => outcomeDraft(outcomes.get(colony.id) ?? NO_OUTCOME, colony.id, winter, day) ?? [],
@@ -49,7 +56,7 @@ export function WinterWalk({ id }: { readonly id?: string }) {
       <PageHeader
         above={{ label: yard.name, href: routes.yard(yard.id) }}
         title={sentence(winterText(winter))}
-        lead={`${count(walk.length, 'colony', 'colonies')} of ${yard.name} to tell of. What is not tapped stays open.`}
+        lead={leadOf(walk.length, toldLater.length, yard.name)}
       />
       {walk.length === 0 ? (
         <EmptyState action={{ label: `To ${yard.name}`, href: routes.yard(yard.id) }}>
@@ -73,4 +80,10 @@ export function WinterWalk({ id }: { readonly id?: string }) {
       )}
     </>
   );
+}
+
+function leadOf(open: number, toldLater: number, yard: string): string {
+  const told =
+    toldLater === 0 ? '' : ` ${toldLater} more ${toldLater === 1 ? 'is' : 'are'} told of on a later day.`;
+  return `${count(open, 'colony', 'colonies')} of ${yard} to tell of.${told} What is not tapped stays open.`;
 }
