@@ -4,22 +4,32 @@ import { Notice } from '../parts/Notice.tsx';
 import { routes } from './routes.ts';
 
 interface BrokenScreenProps {
-  /** The address that is open: another one is tried afresh. */
+  /** The address that is open: another one is tried afresh, and so is this one when it is opened again. */
   readonly at: string;
   readonly children: ComponentChildren;
 }
 
+interface BrokenScreenState {
+  readonly broke?: { readonly error: unknown; readonly at: string } | undefined;
+}
+
 /** Stands in for a screen that fell over: what broke, that the records did not, and the ways on. */
-export class BrokenScreen extends Component<BrokenScreenProps, { broke?: { error: unknown; at: string } }> {
+export class BrokenScreen extends Component<BrokenScreenProps, BrokenScreenState> {
+  static override getDerivedStateFromProps(
+    { at }: BrokenScreenProps,
+    { broke }: BrokenScreenState,
+  ): BrokenScreenState | null {
+    return broke && broke.at !== at ? { broke: undefined } : null;
+  }
+
   override componentDidCatch(error: unknown): void {
     this.setState({ broke: { error, at: this.props.at } });
     reportError(error);
   }
 
   override render() {
-    const { at, children } = this.props;
     const { broke } = this.state;
-    if (broke?.at !== at) return children;
+    if (!broke) return this.props.children;
     const { error } = broke;
     return (
       <Notice tone="warn" title="This page broke. Your records are untouched.">
