@@ -39,16 +39,19 @@ export function traitFigure(trait: TraitId, value: number, alike = ''): string {
   return FIGURES[trait](value, alike);
 }
 
+const POINTS = / points?$/;
+
 /** Several records of one queen: "2.5 and 3 points", "alive and dead". */
 export function traitFigures(trait: TraitId, values: readonly number[], alike = ''): string {
   const figures = [...new Set(values.map((value) => traitFigure(trait, value, alike)))];
   const last = figures.at(-1) ?? '';
-  const unit = / points$/.test(last) ? ' points' : '';
-  return `${list(figures.map((figure) => figure.replace(/ points$/, '')))}${unit}`;
+  if (figures.length < 2 || !POINTS.test(last)) return list(figures);
+  return `${list(figures.map((figure) => figure.replace(POINTS, '')))} points`;
 }
 
 function points(value: number): string {
-  return `${Number(value.toFixed(1))} points`;
+  const figure = Number(value.toFixed(1));
+  return `${figure} ${figure === 1 ? 'point' : 'points'}`;
 }
 
 function signed(value: number): string {

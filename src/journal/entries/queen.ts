@@ -21,7 +21,7 @@ export const QueenEntered = z
     colour: MarkColour.optional().describe('Mark'),
     mark: z.string().optional().describe('Number on the mark'),
   })
-  .describe('Queen brought in or entered');
+  .describe('Queen entered');
 
 /** A queen not made on purpose is on her way: swarm, supersedure or emergency cells in a colony left whole. */
 export const QueenExpected = z

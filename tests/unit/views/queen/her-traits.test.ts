@@ -151,5 +151,9 @@ describe('figures of the traits', () => {
   it('are joined with the unit said once', () => {
     expect(traitFigures('gentle', [2.5, 3])).toBe('2.5 and 3 points');
     expect(traitFigures('gentle', [3, 3])).toBe('3 points');
+    expect(traitFigures('gentle', [1, 2.5])).toBe('1 and 2.5 points');
+    expect(traitFigures('calm', [2.5, 1])).toBe('2.5 and 1 points');
+    expect(traitFigures('calm', [1])).toBe('1 point');
+    expect(traitFigure('calm', 1)).toBe('1 point');
   });
 });
