@@ -26,9 +26,9 @@ export { type MeritOptions, type MeritResult, solveMerit } from './solve/merit.t
 export * from './solve/pack-records.ts';
 export type { MeritProblem, MeritProblemCode } from './solve/problems.ts';
 export { type ReliabilityResult, reliabilities } from './solve/reliability.ts';
+export * from './survival/group-survival.ts';
 export * from './survival/kaplan-meier.ts';
 export * from './survival/line-scores.ts';
-export * from './survival/line-survival.ts';
 export * from './survival/log-rank.ts';
 export * from './survival/shrinkage.ts';
 export { WEARING_OFF_DAYS } from './traits/after-treatment.ts';

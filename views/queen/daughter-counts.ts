@@ -1,4 +1,4 @@
-import { clopperPearson, type Interval } from '../../graph/merit/counts/intervals.ts';
+import { type Interval, wilson } from '../../graph/merit/counts/intervals.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { Registry } from '../../src/registry/state.ts';
@@ -13,7 +13,7 @@ export interface DaughterCounts {
   readonly cameToLay: number;
   readonly failed: number;
   readonly living: number;
-  /** Share of those decided that came to lay, with its exact 95 % interval; absent when none is decided. */
+  /** Share of those decided that came to lay, with Wilson's 95 % interval, which is drawn; absent when none is decided. */
   readonly layingShare?: Interval & { readonly value: number };
   /** A daughter counts once for each winter she headed a colony at the start of. */
   readonly wintersWentIn: number;
@@ -40,9 +40,7 @@ export function daughterCounts(registry: Registry, daughters: readonly Life[], o
     cameToLay,
     failed,
     living: daughters.filter(({ fate }) => fate === 'living').length,
-    ...(decided > 0
-      ? { layingShare: { ...clopperPearson(cameToLay, decided), value: cameToLay / decided } }
-      : {}),
+    ...(decided > 0 ? { layingShare: { ...wilson(cameToLay, decided), value: cameToLay / decided } } : {}),
     wintersWentIn,
     wintersCameOut,
   };

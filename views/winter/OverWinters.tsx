@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { survivalByGroup, winterShares } from '../../graph/merit/survival/group-survival.ts';
 import type { SurvivalCurve } from '../../graph/merit/survival/kaplan-meier.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
@@ -11,28 +12,31 @@ import { Differ } from './Differ.tsx';
 import { FounderName } from './FounderName.tsx';
 import { LineScores } from './LineScores.tsx';
 import styles from './OverWinters.module.css';
-import { firstYards, survivalOf, winterRecords } from './survival.ts';
+import { firstYards, winterObservations } from './survival.ts';
+import { YardShare } from './YardShare.tsx';
 
 /** How lines and yards fare over winters: one small drawing each on the same axes, and whether they differ by more than luck. */
 export function OverWinters() {
   const registry = useRegistry();
   const facts = lineFacts(registry, useStore().on.value);
-  const records = useMemo(() => winterRecords(registry), [registry]);
+  const seen = useMemo(() => winterObservations(registry), [registry]);
   const byLine = useMemo(
-    () => survivalOf(records, (queen) => facts.byId.get(queen as QueenId)?.line),
-    [records, facts],
+    () => survivalByGroup(seen, (queen) => facts.byId.get(queen as QueenId)?.line),
+    [seen, facts],
   );
   const byYard = useMemo(() => {
-    const yards = firstYards(records);
-    return survivalOf(records, (queen) => yards.get(queen));
-  }, [records]);
+    const yards = firstYards(seen);
+    const yardOf = (queen: string) => yards.get(queen);
+    return { ...survivalByGroup(seen, yardOf), ...winterShares(seen, yardOf) };
+  }, [seen]);
   const lines = facts.lines.flatMap((line) => {
     const curve = byLine.groups.find(({ group }) => group === line.line)?.curve;
     return curve ? [{ line, curve, name: `${line.letter} ${line.title}` }] : [];
   });
   const yards = yardsInOrder(registry).flatMap(({ id, name }) => {
     const curve = byYard.groups.find(({ group }) => group === id)?.curve;
-    return curve ? [{ name, curve }] : [];
+    const share = byYard.shares.find(({ group }) => group === id);
+    return curve && share ? [{ name, curve, share }] : [];
   });
   const { all } = byLine;
   if (all.subjects === 0) {
@@ -69,14 +73,16 @@ export function OverWinters() {
         {yards.length > 1 && <Differ test={byYard.test} groups="yards" />}
         <div class={styles.panels}>
           {yards.length > 1 && <CurvePanel title="All yards" curve={all} winters={winters} />}
-          {yards.map(({ name, curve }) => (
+          {yards.map(({ name, curve, share }) => (
             <CurvePanel
               key={name}
               title={name}
               curve={curve}
               winters={winters}
               {...(yards.length > 1 ? { all } : {})}
-            />
+            >
+              {yards.length > 1 && <YardShare share={share} towards={byYard.towards} />}
+            </CurvePanel>
           ))}
         </div>
         <CurveTable
@@ -89,8 +95,8 @@ export function OverWinters() {
         superseded, given away or still there is watched until then. Black: share that came through so many
         winters (Kaplan-Meier). Shaded: what the numbers allow, 95 times of 100 (Greenwood). Broken: all
         together. Faced: queens that went into that winter. Losses to animals, weather or sale are set aside.
-        Drawn towards its neighbours: few colonies say little, so their share is moved towards that of the
-        colonies beside them.
+        Drawn towards its neighbours, or towards all yards: few colonies say little, so their share is moved
+        towards that of the colonies beside them, or of all.
       </p>
     </>
   );

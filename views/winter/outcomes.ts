@@ -1,9 +1,10 @@
 import type { WinterObservation } from '../../graph/merit/observations.ts';
+import { saysNothingOfBees } from '../../graph/merit/traits/winter-survival.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { ColonyId, YardId } from '../../src/journal/ids.ts';
-import { traitObservations } from '../../src/registry/observations.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
+import { winterObservations } from './survival.ts';
 
 /** How one colony came through one winter, and who headed it when winter began. */
 export interface WinterOutcome {
@@ -21,13 +22,9 @@ export interface WinterOutcome {
   readonly head: Queen | undefined;
 }
 
-/** As for the trait of winter survival: losses that say nothing of the bees. */
-const OUTSIDE: ReadonlySet<string> = new Set(['animal-or-weather', 'sold', 'given']);
-
 /** Every outcome on record, in the order of winters, then of labels. O(entries). */
 export function winterOutcomes(registry: Registry): readonly WinterOutcome[] {
-  return traitObservations(registry)
-    .filter((each): each is WinterObservation => each.kind === 'winter')
+  return winterObservations(registry)
     .flatMap((each) => outcomeOf(registry, each) ?? [])
     .sort(
       (a, b) =>
@@ -46,7 +43,7 @@ function outcomeOf(registry: Registry, seen: WinterObservation): WinterOutcome |
     winter: seen.season,
     alive: seen.alive,
     cause: seen.alive ? undefined : (seen.cause ?? 'unknown'),
-    outside: !seen.alive && OUTSIDE.has(seen.cause ?? ''),
+    outside: saysNothingOfBees(seen),
     autumnFrames: seen.autumnFramesOfBees,
     springFrames: seen.springFramesOfBees,
     head: headOn(registry, colony, `${seen.season - 1}-12-01` as PlainDay),

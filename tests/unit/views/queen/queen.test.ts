@@ -165,11 +165,12 @@ describe('her daughters', () => {
     expect(countsSentence(counts)).toBe('2 on record: 1 came to lay, 1 came to nothing.');
   });
 
-  it('came to lay in a share with its exact interval', () => {
-    // 1 of 2: 1.26 % to 98.74 %, the limits of Clopper & Pearson, 1 - 0.975^(1/2) by hand.
+  it('came to lay in a share with its score interval', () => {
+    // 1 of 2 at z = 1.959964: Wilson's limits are 1/2 -+ z / (2 sqrt(2 + z^2)), 9.45 % to 90.55 %.
+    const reach = 1.959963985 / (2 * Math.sqrt(2 + 1.959963985 ** 2));
     expect(counts.layingShare?.value).toBe(0.5);
-    expect(counts.layingShare?.low).toBeCloseTo(1 - Math.sqrt(0.975), 9);
-    expect(counts.layingShare?.high).toBeCloseTo(Math.sqrt(0.975), 9);
+    expect(counts.layingShare?.low).toBeCloseTo(0.5 - reach, 8);
+    expect(counts.layingShare?.high).toBeCloseTo(0.5 + reach, 8);
   });
 
   it('went into winters and came out of them', () => {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { TraitRecord } from '../../../../graph/merit/collect-records.ts';
+import { winterLifetimes } from '../../../../graph/merit/survival/group-survival.ts';
 import { survivalCurve } from '../../../../graph/merit/survival/kaplan-meier.ts';
-import type { QueenId } from '../../../../src/journal/ids.ts';
 import { project } from '../../../../src/registry/project.ts';
 import { atRisk, bandPath, levels, stepPath } from '../../../../views/winter/curve-path.ts';
 import {
@@ -12,7 +11,7 @@ import {
   wintersKnown,
 } from '../../../../views/winter/outcomes.ts';
 import { autumnOf, missingOf, readiness } from '../../../../views/winter/ready.ts';
-import { lifetimes, survivalOf } from '../../../../views/winter/survival.ts';
+import { firstYards, winterObservations } from '../../../../views/winter/survival.ts';
 import {
   numberWord,
   scoreWords,
@@ -67,39 +66,16 @@ describe('the outcomes of winters', () => {
   });
 });
 
-const record = (queen: string, season: number, value: number) => ({ queen, season, value }) as TraitRecord;
-
 describe('lines over winters', () => {
-  it('count a queen once, with the winters she faced, and end her with the first that her colony died in', () => {
-    const lives = lifetimes([
-      record('a', 2025, 1),
-      record('a', 2024, 1),
-      record('b', 2025, 0),
-      record('b', 2026, 1),
+  it('take each winter with the queen whose bees faced it, and her first yard', () => {
+    const { registry, story } = yard();
+    const seen = winterObservations(registry);
+    expect(seen).toHaveLength(5);
+    expect(firstYards(seen).get(story.queen('Alder'))).toBe(story.yard('Mill'));
+    expect(winterLifetimes(seen)).toEqual([
+      { queen: story.queen('Alder'), time: 2, event: false },
+      { queen: story.queen('Rowan'), time: 2, event: true },
     ]);
-    expect(lives.get('a')).toEqual({ time: 2, event: false });
-    expect(lives.get('b')).toEqual({ time: 1, event: true });
-  });
-
-  it('give each line its curve and all queens one together; queens of no known line are in the latter only', () => {
-    const lines = new Map([
-      ['a', 'A'],
-      ['b', 'B'],
-      ['c', 'B'],
-    ]);
-    const records = [record('a', 2025, 1), record('b', 2025, 0), record('c', 2025, 1), record('d', 2025, 0)];
-    const {
-      groups: found,
-      all,
-      test,
-    } = survivalOf(records, (queen) => lines.get(queen) as QueenId | undefined);
-    expect(found.map(({ group, curve }) => [group, curve.subjects])).toEqual([
-      ['B', 2],
-      ['A', 1],
-    ]);
-    expect(all.subjects).toBe(4);
-    expect(test?.smallNumbers).toBe(true);
-    expect(test && testWords(test, 'lines')).toContain('rough: read it as a hint and no more');
   });
 
   it('are drawn in steps: level until a winter took some, then down to the share left', () => {
@@ -158,6 +134,9 @@ describe('the words for the test between groups', () => {
     );
     expect(testWords({ ...test, pValue: 0.02 }, 'lines')).toMatch(
       /^Taken all together, the lines differ by more than luck/,
+    );
+    expect(testWords({ ...test, smallNumbers: true }, 'lines')).toContain(
+      'rough: read it as a hint and no more',
     );
     expect(testFigures({ ...test })).toBe(
       'Log-rank chi-square 4.7 on 3 degrees of freedom, p\u00a0=\u00a00.19',
