@@ -4,6 +4,7 @@ import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { ByLine } from './ByLine.tsx';
 import { Cautions } from './Cautions.tsx';
 import { CountList } from './CountList.tsx';
 import { leadWords } from './lead.ts';
@@ -48,6 +49,7 @@ export function Mites() {
           <Running />
           {counted.length > 0 && <CountList counted={counted} />}
           {others.length > 0 && <NotCounted others={others} />}
+          <ByLine />
           <TreatmentLog />
         </div>
         <div class={styles.side}>

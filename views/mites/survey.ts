@@ -52,7 +52,7 @@ function surveyed(
 }
 
 /** Days after which a last count says little of a colony's mites now: as for growth, a season is over. */
-const STALE_DAYS = 200;
+export const STALE_DAYS = 200;
 
 /** Those counted within the last season, and those not. */
 export function recentlyCounted(
