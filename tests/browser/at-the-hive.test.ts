@@ -106,6 +106,19 @@ describe('the foot of a phone', () => {
     }));
 });
 
+describe('the line of the day', () => {
+  it('is one row on a small phone, in the demo too', () =>
+    withKeeper(async (page) => {
+      await page.setViewportSize({ width: 360, height: 740 });
+      await openDemo(page);
+      const line = page.getByRole('banner');
+      const day = await line.getByRole('button', { name: /look at another day/ }).boundingBox();
+      const settings = await line.getByRole('link', { name: 'Settings' }).boundingBox();
+      expect(settings?.y).toBe(day?.y);
+      expect((settings?.x ?? 0) + (settings?.width ?? 999)).toBeLessThanOrEqual(360);
+    }));
+});
+
 describe('an interruption', () => {
   it('loses nothing of a split laid out on the bench', () =>
     withKeeper(async (page) => {

@@ -128,7 +128,7 @@ describe('what the records contradict', () => {
 });
 
 describe('a mite count', () => {
-  it('shows its limits before it is saved, and says what a treatment makes of it', () =>
+  it('shows its limits before it is saved, and beside the entry after', () =>
     withKeeper(async (page) => {
       await openDemo(page);
       await openColony(page, 'S9');
