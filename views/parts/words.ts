@@ -1,3 +1,4 @@
+import { LossCause } from '../../src/journal/entries/colony.ts';
 import type { Compass, Evidence, FrameCounts } from '../../src/journal/shared.ts';
 
 /** Words for the values that entries hold. */
@@ -17,7 +18,7 @@ export const LOSS_CAUSES = {
   other: 'another cause',
   unknown: 'cause unknown',
   joined: 'joined with another',
-} as const;
+} as const satisfies Readonly<Record<LossCause | 'joined', string>>;
 
 export const QUEEN_LOSSES = {
   superseded: 'superseded',
@@ -151,20 +152,7 @@ export function winterText(winter: number): string {
 }
 
 /** Causes of a loss to choose from, in the order in which they are asked. */
-export const LOSS_CHOICES = (
-  [
-    'winter',
-    'starved',
-    'mites',
-    'queenless',
-    'robbed',
-    'disease',
-    'swarmed-out',
-    'damp-or-cold',
-    'animal-or-weather',
-    'sold',
-    'given',
-    'other',
-    'unknown',
-  ] as const
-).map((value) => ({ value, label: sentence(LOSS_CAUSES[value]) }));
+export const LOSS_CHOICES = LossCause.options.map((value) => ({
+  value,
+  label: sentence(LOSS_CAUSES[value]),
+}));

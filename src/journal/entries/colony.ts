@@ -46,6 +46,7 @@ export const ColoniesJoined = z
   })
   .describe('Colonies joined');
 
+/** In the order in which a form offers them. */
 export const LossCause = z.enum([
   'winter',
   'starved',
