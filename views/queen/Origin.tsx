@@ -8,9 +8,11 @@ import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayInYear } from '../parts/days.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import { EVIDENCE, sentence } from '../parts/words.ts';
+import { FoundersLeft } from './FoundersLeft.tsx';
 import styles from './Origin.module.css';
 import queenStyles from './Queen.module.css';
-import { damHeading, madeText, percentText, unknownShare } from './queen-words.ts';
+import { damHeading, madeText, unknownShare } from './queen-words.ts';
+import { ShareBar } from './ShareBar.tsx';
 
 /** How she was made: her dam and how that is known, the event and the sisters out of it, the drones she met. */
 export function Origin({ queen }: { readonly queen: Queen }) {
@@ -27,6 +29,7 @@ export function Origin({ queen }: { readonly queen: Queen }) {
           <DroneWords drones={drones} />
         </details>
       )}
+      <FoundersLeft queen={queen} />
     </section>
   );
 }
@@ -46,7 +49,7 @@ function Dams({ queen }: { readonly queen: Queen }) {
           {missing > 0 && (
             <li>
               <span class={styles.unknown}>a queen not on record</span>
-              <Share share={missing} />
+              <ShareBar share={missing} />
             </li>
           )}
         </ul>
@@ -63,17 +66,8 @@ function DamRow({ dam }: { readonly dam: PossibleDam }) {
   return (
     <li>
       <QueenName queen={dam.queen} />
-      {dam.probability < 1 && <Share share={dam.probability} />}
+      {dam.probability < 1 && <ShareBar share={dam.probability} />}
     </li>
-  );
-}
-
-function Share({ share }: { readonly share: number }) {
-  return (
-    <span class={styles.share}>
-      <span class={styles.bar} style={{ width: `${Math.max(2, 72 * share)}px` }} aria-hidden="true" />
-      {percentText(share)}
-    </span>
   );
 }
 

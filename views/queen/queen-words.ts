@@ -73,5 +73,6 @@ export function unknownShare(queen: Queen): number {
 
 /** "90 %" for 0.9; shares are never written as more exact than whole percents. */
 export function percentText(share: number): string {
+  if (share > 0 && share < 0.005) return 'under 1\u00a0%';
   return `${Math.round(100 * share)}\u00a0%`;
 }
