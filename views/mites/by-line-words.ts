@@ -14,10 +14,10 @@ export function ratesWords({ colonies: [own, others], comparison: { rates } }: L
   return `${percent(rates[1])} of bees in ${count(own, 'colony', 'colonies')}; in the ${others === 1 ? 'other' : `${others} others`} ${percent(rates[0])}.`;
 }
 
-/** "0.5 times theirs (0.2 to 1.1): not told from luck." */
+/** "0.5 times the mites of the others (0.2 to 1.1): not told from luck." */
 export function ratioWords({ comparison: { ratio, ratioInterval, warnings } }: LineMites): string {
   const { low, high } = ratioInterval;
-  const said = `${times(ratio)} times theirs (${times(low)} to ${times(high)})`;
+  const said = `${times(ratio)} times the mites of the others (${times(low)} to ${times(high)})`;
   const hint = warnings.length > 0 ? ', a hint and no more' : '';
   if (high < 1) return `${said}: fewer than luck alone would bring${hint}.`;
   if (low > 1) return `${said}: more than luck alone would bring${hint}.`;
@@ -35,8 +35,8 @@ export function cautionWords({ lines }: RoundByLine): string {
   const spread = Math.max(...lines.map(({ comparison }) => comparison.dispersion));
   const clumped =
     spread > 1
-      ? `Mites sit in clumps: colonies differ up to ${times(spread)} times as much as counting alone would bring, and the limits, right 95 times of 100, allow for it.`
-      : 'Mites sit in clumps; here colonies differ no more than counting alone would bring, and the limits are right 95 times of 100.';
+      ? `Mites sit in clumps: colonies vary up to ${times(spread)} times as much as counting alone would bring (in variance), and the limits, right 95 times of 100, allow for it.`
+      : 'Mites sit in clumps; here colonies vary no more than counting alone would bring, and the limits are right 95 times of 100.';
   const warned = new Set(lines.flatMap(({ comparison }) => comparison.warnings));
   const { coloniesInGroup, mitesInGroup } = COMPARISON_LIMITS;
   const small = [

@@ -49,7 +49,7 @@ describe('line beside line', () => {
     // No spread beyond counting: se = sqrt((1 - 0.01)/9 + (1 - 0.04)/36) = 0.36968, t of 4 degrees 2.77645 (Student's table).
     expect(ash?.comparison.ratioInterval.low).toBeCloseTo(0.25 * Math.exp(-2.77645 * 0.36968), 4);
     expect(ash && ratioWords(ash)).toBe(
-      '0.25 times theirs (0.09 to 0.70): fewer than luck alone would bring, a hint and no more.',
+      '0.25 times the mites of the others (0.09 to 0.70): fewer than luck alone would bring, a hint and no more.',
     );
     expect(ash && ratesWords(ash)).toBe('1.0\u00a0% of bees in 3 colonies; in the 3 others 4.0\u00a0%.');
     expect(round && roundWords(round, day('2025-08-10'))).toMatch(/^Wash, 1 Aug to 3 Aug;/);
@@ -65,7 +65,7 @@ describe('line beside line', () => {
     expect(ash?.comparison.ratio).toBeCloseTo(1 / 4, 12);
     expect(ash && ratioWords(ash)).toMatch(/: not told from luck\.$/);
     expect(round && cautionWords(round)).toMatch(
-      /colonies differ up to \d\d times as much as counting alone/,
+      /colonies vary up to \d\d times as much as counting alone/,
     );
   });
 
