@@ -1,8 +1,9 @@
 /** `trace`: a queen's dams, step by step, to the founder. */
 
 import type { PlainDay } from '../journal/day.ts';
-import { likelyDam, queenTitle, wintersHeaded } from '../registry/queries.ts';
+import { likelyDam, queenTitle } from '../registry/queries.ts';
 import type { Queen, Registry } from '../registry/state.ts';
+import { wintersHeaded } from '../registry/winters-of-queen.ts';
 import { type Command, OUT_OPTION } from './command.ts';
 import { csvField, csvNumber, csvWriter } from './csv-write.ts';
 import { ON_OPTION, queensCalled, type Read, readRegistryFile } from './registry-file.ts';

@@ -1,7 +1,8 @@
-import { firstDay, lastDay, type PlainDay, type RoughDay, yearOf } from '../journal/day.ts';
+import { firstDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
 import type { KeeperId, QueenId, YardId } from '../journal/ids.ts';
 import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
+import { wintersHeaded } from './winters-of-queen.ts';
 
 /** True when the colony had begun and not ended on this day. */
 export function isAlive(colony: Colony, on: PlainDay): boolean {
@@ -104,33 +105,6 @@ export function headState(registry: Registry, colony: Colony, on: PlainDay): Hea
   const head = headOn(registry, colony, on);
   if (head) return wintersHeaded(head, on) > 0 ? 'proven' : 'laying';
   return colony.expected.length > 0 ? 'expected' : 'nobody-known';
-}
-
-/** Winters (1 December to 1 March) that a queen headed one colony or other right through, up to a day. */
-export function wintersHeaded(queen: Queen, on: PlainDay): number {
-  return wintersCrossed(queen, on).length;
-}
-
-/**
- * Those winters by the year of their spring, in order: 2026 is the winter 2025/26. A colony found dead in spring died
- * in the winter, whatever the day it was found on. A winter in which nobody knows when one queen followed the other is
- * counted for neither.
- */
-export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
-  const years = new Set<number>();
-  for (const tenure of queen.tenures) {
-    const end = tenure.to === undefined ? on : (tenure.surelyUntil ?? firstDay(tenure.to));
-    const until = end < on ? end : on;
-    const from = tenure.layingFrom ?? tenure.from;
-    for (let year = yearOf(from) + 1; year <= yearOf(until); year += 1) {
-      if (lastDay(from) < `${year - 1}-12-01` && until >= `${year}-03-01`) years.add(year);
-    }
-  }
-  for (const entry of queen.entries) {
-    if (entry.kind === 'winter-outcome' && !entry.alive) years.delete(entry.winter);
-    if (entry.kind === 'colony-ended' && entry.cause === 'winter') years.delete(yearOf(entry.day));
-  }
-  return [...years].sort((a, b) => a - b);
 }
 
 /** The most likely dam, if any is named. */

@@ -1,4 +1,4 @@
-import { wintersCrossed } from '../../src/registry/queries.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 import { wintersText } from '../lines/words.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastStrength } from '../parts/colony-facts.ts';

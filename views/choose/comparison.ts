@@ -1,5 +1,5 @@
 import { chanceAbove } from '../../graph/merit/index-errors.ts';
-import { wintersCrossed } from '../../src/registry/queries.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { list } from '../parts/words.ts';
 import { evidenceOf, evidenceWords } from './evidence.ts';

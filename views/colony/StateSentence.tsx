@@ -1,7 +1,8 @@
 import { dayNumber, firstDay } from '../../src/journal/day.ts';
 import type { EntryKind } from '../../src/journal/entry.ts';
-import { headOn, isLiving, tenureOn, wintersHeaded } from '../../src/registry/queries.ts';
+import { headOn, isLiving, tenureOn } from '../../src/registry/queries.ts';
 import type { Queen, Tenure } from '../../src/registry/state.ts';
+import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
 import { dayInYear, dayText, relativeDay } from '../parts/days.ts';

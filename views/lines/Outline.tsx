@@ -6,7 +6,7 @@ import type { Life } from './lives.ts';
 import styles from './Outline.module.css';
 import { type Branch, branchesOf } from './outline-tree.ts';
 import type { LineSummary } from './summaries.ts';
-import { fateText, makingText, monthText, wintersText } from './words.ts';
+import { fateText, makingText, sinceText, wintersText } from './words.ts';
 
 export interface OutlineProps {
   readonly lives: readonly Life[];
@@ -67,5 +67,5 @@ function Branches({ branches }: { readonly branches: readonly Branch[] }) {
 function aboutHer(life: Life): string {
   const made = life.how && life.how !== 'brought-in' ? `, ${makingText(life.how)}` : '';
   const winters = life.winters.length > 0 ? `; ${wintersText(life.winters)}` : '';
-  return `${life.startSure ? '' : 'about '}${monthText(life.start)}${made}; ${fateText(life)}${winters}`;
+  return `${sinceText(life)}${made}; ${fateText(life)}${winters}`;
 }

@@ -1,7 +1,16 @@
-import { dayNumber, firstDay, lastDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
+import {
+  dayNumber,
+  firstDay,
+  isExactDay,
+  lastDay,
+  type PlainDay,
+  type RoughDay,
+} from '../../src/journal/day.ts';
+import type { Entry, EntryOf } from '../../src/journal/entry.ts';
 import type { ColonyId, EntryId, QueenId, YardId } from '../../src/journal/ids.ts';
-import { damCertainty, likelyDam, queenTitle, wintersCrossed, yardOn } from '../../src/registry/queries.ts';
+import { damCertainty, likelyDam, queenTitle, yardOn } from '../../src/registry/queries.ts';
 import type { MakingHow, Queen, Registry } from '../../src/registry/state.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 
 /** How a queen's time ended, as the drawing tells it; `living` and `expected` have not ended. */
 export type Fate = 'living' | 'expected' | 'failed' | 'died' | 'left' | 'unknown';
@@ -189,7 +198,7 @@ function middle(day: RoughDay, queen: Queen): Start {
 /** The middle of a window, but not after she already headed a colony. */
 function middleOf(first: number, last: number, queen: Queen): Start {
   const headed = queen.tenures[0];
-  const bound = headed ? Math.max(first, Math.min(last, dayNumber(firstDay(headed.from)))) : last;
+  const bound = headed ? Math.max(first, Math.min(last, dayNumber(lastDay(headed.from)))) : last;
   return { day: Math.round((first + bound) / 2), sure: last - first <= SURE_WINDOW_DAYS };
 }
 
@@ -207,7 +216,14 @@ function endOf({ state, tenures, entries }: Queen, today: number): number | unde
   if (state.is === 'laying' || state.is === 'expected') return undefined;
   const day = state.is === 'unknown' ? (tenures.at(-1)?.to ?? entries.at(-1)?.day) : state.day;
   if (day === undefined) return today;
+  const winter = isExactDay(day) ? undefined : entries.find(lostInWinter);
+  if (winter) return Math.min(today, dayNumber(`${winter.winter}-03-01` as PlainDay));
   return Math.min(today, Math.round((dayNumber(firstDay(day)) + dayNumber(lastDay(day))) / 2));
+}
+
+/** Where only the year is known in which a colony was found dead, its end is drawn at that of the winter. */
+function lostInWinter(entry: Entry): entry is EntryOf<'winter-outcome'> {
+  return entry.kind === 'winter-outcome' && !entry.alive;
 }
 
 function placeOf(registry: Registry, queen: Queen): { colony?: { id: ColonyId; label: string } } {

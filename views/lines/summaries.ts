@@ -1,10 +1,11 @@
 import { collectRecords } from '../../graph/merit/collect-records.ts';
 import { type LineScore, lineScores } from '../../graph/merit/survival/line-scores.ts';
 import { winterSurvival } from '../../graph/merit/traits/winter-survival.ts';
-import { dayNumber, firstDay, lastDay, type PlainDay } from '../../src/journal/day.ts';
+import { dayNumber, type PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { traitObservations } from '../../src/registry/observations.ts';
-import type { Queen, Registry } from '../../src/registry/state.ts';
+import type { Registry } from '../../src/registry/state.ts';
+import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Life } from './lives.ts';
 
 /** One winter of a line: queens who headed colonies on 1 December, and those of them who still did on 1 March. */
@@ -119,7 +120,7 @@ function letterOf(index: number): string {
   return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 }
 
-/** The winters that are over by `on`, from the first in which the group had a queen. */
+/** The winters of which it is on record by `on` who came out, from the first that a queen of the group went into. */
 export function winterCounts(
   registry: Registry,
   group: readonly Life[],
@@ -129,7 +130,7 @@ export function winterCounts(
   const cameOut = new Map<number, number>();
   for (const { id, winters } of group) {
     const queen = registry.queens.get(id);
-    for (const spring of queen ? wintersBegun(queen, on) : []) {
+    for (const spring of queen ? wintersEntered(queen, on) : []) {
       wentIn.set(spring, (wentIn.get(spring) ?? 0) + 1);
       if (winters.includes(spring)) cameOut.set(spring, (cameOut.get(spring) ?? 0) + 1);
     }
@@ -137,18 +138,4 @@ export function winterCounts(
   return [...wentIn]
     .sort((a, b) => a[0] - b[0])
     .map(([spring, count]) => ({ spring, wentIn: count, cameOut: cameOut.get(spring) ?? 0 }));
-}
-
-/** Winters over by `on` at whose beginning, 1 December, she headed a colony; by the year of their spring. */
-export function wintersBegun(queen: Queen, on: PlainDay): readonly number[] {
-  const found = new Set<number>();
-  const last = on.slice(5) >= '03-01' ? Number(on.slice(0, 4)) : Number(on.slice(0, 4)) - 1;
-  for (const { from, to } of queen.tenures) {
-    const until = to === undefined ? Number.POSITIVE_INFINITY : dayNumber(firstDay(to));
-    for (let spring = Number(from.slice(0, 4)) + 1; spring <= last; spring += 1) {
-      const start = dayNumber(`${spring - 1}-12-01` as PlainDay);
-      if (dayNumber(lastDay(from)) < start && until >= start) found.add(spring);
-    }
-  }
-  return [...found].sort((a, b) => a - b);
 }

@@ -76,9 +76,14 @@ export function damText(life: Life, nameOf: NameOf): string {
 /** One queen in a sentence. */
 export function lifeSentence(life: Life, nameOf: NameOf): string {
   const made = life.how && life.how !== 'brought-in' ? ` ${makingText(life.how)}` : '';
-  const since = `${life.startSure ? '' : 'about '}${monthText(life.start)}`;
   const winters = life.winters.length > 0 ? `; crossed ${wintersText(life.winters)}` : '';
-  return `${capital(life.title)}: ${damText(life, nameOf)}, ${since}${made}; ${fateText(life)}${winters}.`;
+  return `${capital(life.title)}: ${damText(life, nameOf)}, ${sinceText(life)}${made}; ${fateText(life)}${winters}.`;
+}
+
+/** The month from which she is drawn; where it is not known, about which year. */
+export function sinceText({ start, startSure }: Life): string {
+  const month = monthText(start);
+  return startSure ? month : `about ${month.slice(-4)}`;
 }
 
 /** The event that made sisters, in a sentence. */

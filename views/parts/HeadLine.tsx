@@ -1,7 +1,8 @@
 import { dayOfNumber, type PlainDay } from '../../src/journal/day.ts';
-import { headOn, wintersHeaded } from '../../src/registry/queries.ts';
+import { headOn } from '../../src/registry/queries.ts';
 import { colonyCalendar } from '../../src/registry/rounds.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
+import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
 import { windowText } from './days.ts';
 import { QueenName } from './QueenName.tsx';
 import { count } from './words.ts';

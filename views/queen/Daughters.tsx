@@ -2,7 +2,7 @@ import type { Queen } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { lineFacts } from '../lines/facts.ts';
 import type { Life } from '../lines/lives.ts';
-import { fateText, monthText, wintersText } from '../lines/words.ts';
+import { fateText, sinceText, wintersText } from '../lines/words.ts';
 import { IntervalBar } from '../parts/IntervalBar.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { countsSentence, daughterCounts, daughtersOf } from './daughter-counts.ts';
@@ -56,5 +56,5 @@ export function Daughters({ queen }: { readonly queen: Queen }) {
 
 function aboutHer(life: Life): string {
   const winters = life.winters.length > 0 ? `; ${wintersText(life.winters)}` : '';
-  return `${monthText(life.start)}; ${fateText(life)}${winters}`;
+  return `${sinceText(life)}; ${fateText(life)}${winters}`;
 }

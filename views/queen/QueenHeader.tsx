@@ -1,5 +1,6 @@
-import { colonyOfQueen, queenTitle, wintersCrossed, yardOn } from '../../src/registry/queries.ts';
+import { colonyOfQueen, queenTitle, yardOn } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { lineFacts } from '../lines/facts.ts';

@@ -2,8 +2,8 @@ import { type Interval, wilson } from '../../graph/merit/counts/intervals.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { Registry } from '../../src/registry/state.ts';
+import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Life } from '../lines/lives.ts';
-import { wintersBegun } from '../lines/summaries.ts';
 
 /** What a queen's daughters did, counted. A daughter counts whole though her dam be only probable; that is told too. */
 export interface DaughterCounts {
@@ -15,7 +15,7 @@ export interface DaughterCounts {
   readonly living: number;
   /** Share of those decided that came to lay, with Wilson's 95 % interval, which is drawn; absent when none is decided. */
   readonly layingShare?: Interval & { readonly value: number };
-  /** A daughter counts once for each winter she headed a colony at the start of. */
+  /** A daughter counts once for each winter she went into heading a colony, if it is told whether she came out. */
   readonly wintersWentIn: number;
   readonly wintersCameOut: number;
 }
@@ -29,7 +29,7 @@ export function daughterCounts(registry: Registry, daughters: readonly Life[], o
   let wintersCameOut = 0;
   for (const { id, winters } of daughters) {
     const queen = registry.queens.get(id);
-    const begun = queen ? wintersBegun(queen, on) : [];
+    const begun = queen ? wintersEntered(queen, on) : [];
     wintersWentIn += begun.length;
     wintersCameOut += begun.filter((spring) => winters.includes(spring)).length;
   }

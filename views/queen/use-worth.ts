@@ -1,7 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { broodInbreedingOf, inbreedingOf } from '../../graph/kinship/inbreeding.ts';
-import { wintersCrossed } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 import { traitWeights } from '../../src/store/trait-weights.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { lineFacts } from '../lines/facts.ts';

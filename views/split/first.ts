@@ -5,8 +5,9 @@ import { type TraitWeights, weightedIndex } from '../../graph/merit/index-of-tra
 import { daysBetween, firstDay, isExactDay, type PlainDay } from '../../src/journal/day.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
-import { byLabel, headOn, isLiving, wintersHeaded } from '../../src/registry/queries.ts';
+import { byLabel, headOn, isLiving } from '../../src/registry/queries.ts';
 import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
+import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
 import { showsSwarmSigns } from '../../src/registry/year-state.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import { lastStrength, type Strength } from '../parts/colony-facts.ts';

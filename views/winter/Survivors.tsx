@@ -1,6 +1,6 @@
 import { firstDay } from '../../src/journal/day.ts';
-import { wintersCrossed } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
+import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
 import { useStore } from '../app/store-context.ts';
 import type { LineSummary } from '../lines/summaries.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';

@@ -2,8 +2,9 @@ import type { PlainDay, RoughDay } from '../../journal/day.ts';
 import { isExactDay } from '../../journal/day.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
 import { matingOf } from '../../registry/pools.ts';
-import { queenTitle, wintersCrossed } from '../../registry/queries.ts';
+import { queenTitle } from '../../registry/queries.ts';
 import type { DayWindow, MakingHow, Queen, Registry } from '../../registry/state.ts';
+import { wintersCrossed } from '../../registry/winters-of-queen.ts';
 
 /** Sentences about queens and records, for pages and files that are read without the app. */
 

@@ -2,17 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { descentTable, lines } from '../../../graph/lineage/index.ts';
 import { dayNumber, firstDay } from '../../../src/journal/day.ts';
 import { registryGraph } from '../../../src/registry/graph.ts';
-import {
-  coloniesAt,
-  damCertainty,
-  headOn,
-  isAlive,
-  layingQueens,
-  likelyDam,
-  stayOn,
-  wintersHeaded,
-  yardOn,
-} from '../../../src/registry/queries.ts';
+import { coloniesAt, damCertainty, headOn, isAlive, layingQueens, likelyDam, stayOn, yardOn } from '../../../src/registry/queries.ts';
+import { wintersHeaded } from '../../../src/registry/winters-of-queen.ts';
 import type { Queen } from '../../../src/registry/state.ts';
 import { DEMO_DAY, demoColony, demoQueen, demoRegistry } from '../../helpers/demo.ts';
 

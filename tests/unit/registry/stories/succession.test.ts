@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Draft } from '../../../../src/journal/entry.ts';
-import { wintersCrossed } from '../../../../src/registry/queries.ts';
+import { wintersCrossed } from '../../../../src/registry/winters-of-queen.ts';
 import { reading } from '../../../helpers/reading.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
 

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { dayNumber } from '../../../../src/journal/day.ts';
+import type { Draft } from '../../../../src/journal/entry.ts';
 import { project } from '../../../../src/registry/project.ts';
+import { wintersEntered } from '../../../../src/registry/winters-of-queen.ts';
 import { livesOf } from '../../../../views/lines/lives.ts';
-import { lineSummaries, winterCounts, wintersBegun } from '../../../../views/lines/summaries.ts';
+import { lineSummaries, winterCounts } from '../../../../views/lines/summaries.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
 
 /**
@@ -34,6 +36,7 @@ function yard(): Story {
     alive: false,
     cause: 'winter',
   });
+  story.write(cameThrough(story, 'H1', 2025), cameThrough(story, 'H1', 2026));
   story.write({
     kind: 'queen-lost',
     day: rough('2025-05-20'),
@@ -42,6 +45,16 @@ function yard(): Story {
     to: 'a neighbour',
   });
   return story;
+}
+
+function cameThrough(story: Story, label: string, winter: number): Draft {
+  return {
+    kind: 'winter-outcome',
+    day: rough(`${winter}-04-02`),
+    colony: story.colony(label),
+    winter,
+    alive: true,
+  };
 }
 
 const ON = day('2026-06-11');
@@ -164,9 +177,48 @@ describe('the lines at a glance', () => {
 
   it('leave out a winter that is not over', () => {
     const queen = registry.queens.get(story.queen('H1 2024'))!;
-    expect(wintersBegun(queen, day('2026-01-20'))).toEqual([2025]);
+    expect(wintersEntered(queen, day('2026-01-20'))).toEqual([2025]);
     expect(winterCounts(registry, lives, day('2026-01-20')).map(({ spring }) => spring)).toEqual([
       2024, 2025,
     ]);
+  });
+});
+
+describe('a queen of whom only years are known', () => {
+  const story = new Story();
+  story.begin('Home', '2022-04-01', { H1: 'Alder' });
+  story.write({
+    kind: 'colony-started',
+    day: rough('2024'),
+    colony: story.colony('H2'),
+    yard: story.yard('Home'),
+    label: 'H2',
+    how: 'already-here',
+  });
+  story.write({
+    kind: 'queen-entered',
+    day: rough('2024'),
+    queen: story.queen('Cedar'),
+    colony: story.colony('H2'),
+    name: 'Cedar',
+    born: rough('2024'),
+  });
+  story.write({
+    kind: 'winter-outcome',
+    day: rough('2025'),
+    colony: story.colony('H2'),
+    winter: 2025,
+    alive: false,
+    cause: 'winter',
+  });
+  const life = livesOf(project(story.journal()), ON).find(({ id }) => id === story.queen('Cedar'))!;
+
+  it('begins in the middle of her year, not on New Year, and is marked as not sure', () => {
+    expect(life.start).toBe(dayNumber(day('2024-07-02')));
+    expect(life.startSure).toBe(false);
+  });
+
+  it('ends with the winter in which her colony died, not half a year later', () => {
+    expect(life.end).toBe(dayNumber(day('2025-03-01')));
   });
 });

@@ -38,6 +38,12 @@ function told(): Story {
     queen: story.queen('N2 2024'),
     cause: 'failed-to-mate',
   });
+  for (const label of ['H1', 'N1']) {
+    for (const winter of [2025, 2026]) {
+      const colony = story.colony(label);
+      story.write({ kind: 'winter-outcome', day: rough(`${winter}-04-02`), colony, winter, alive: true });
+    }
+  }
   return story;
 }
 
