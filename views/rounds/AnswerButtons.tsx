@@ -67,7 +67,7 @@ export function AnswerButtons({ task }: { readonly task: Task }) {
         <div class={styles.which}>
           <p>Which of the queens expected here is it?</p>
           {whichWords(asking.queens, registry, store.on.value).map(({ id, words }) => (
-            <Button key={id} wide onPress={() => give(asking.answer, id)}>
+            <Button key={id} size="hive" wide onPress={() => give(asking.answer, id)}>
               {words}
             </Button>
           ))}
