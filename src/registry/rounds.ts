@@ -7,12 +7,13 @@ import {
   type YearSettings,
   yearTasksFor,
 } from '../../graph/calendar/index.ts';
-import { dayNumber, firstDay, lastDay, type PlainDay } from '../journal/day.ts';
+import { dayNumber, dayOfNumber, firstDay, lastDay, type PlainDay, yearOf } from '../journal/day.ts';
 import type { ColonyId, KeeperId, YardId } from '../journal/ids.ts';
 import { ALL_HERS_DAYS } from './attribution.ts';
 import { calendarFacts } from './calendar.ts';
 import { byLabel, headOn, isLiving, tenureOn, yardOn, yardsOf } from './queries.ts';
 import type { Colony, Registry } from './state.ts';
+import { beganBeforeWinter } from './winters-of-queen.ts';
 import { yearState } from './year-state.ts';
 
 /** What the rounds need to know of one colony: its queen's calendar, if one runs, and its tasks. */
@@ -90,8 +91,8 @@ export function colonyRound(registry: Registry, colony: Colony, options: RoundsO
  * left alone before its mites are counted.
  */
 function concerns({ code, from }: Task, colony: Colony, awaiting: boolean): boolean {
+  if (code === 'winter-outcome') return beganBeforeWinter(colony.started, yearOf(dayOfNumber(from)));
   const started = dayNumber(lastDay(colony.started));
-  if (code === 'winter-outcome') return started < from - WINTER_DAYS;
   if (code === 'spring-strength') return started < from && !dividedSince(colony, from);
   if (code === 'mite-count') return !awaiting && started + SETTLING_DAYS <= from;
   return true;
@@ -101,8 +102,6 @@ function dividedSince(colony: Colony, from: number): boolean {
   return colony.entries.some((entry) => entry.kind === 'split' && dayNumber(firstDay(entry.day)) >= from);
 }
 
-/** A colony begun within these days before the winter walk was not there when winter came. */
-const WINTER_DAYS = 100;
 /** Days that a new colony is given before its mites are counted: one round of worker brood and a half. */
 const SETTLING_DAYS = 30;
 

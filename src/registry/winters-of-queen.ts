@@ -24,7 +24,7 @@ export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
     const until = end < on ? end : on;
     const from = tenure.layingFrom ?? tenure.from;
     for (let year = yearOf(from) + 1; year <= yearOf(until); year += 1) {
-      if (wentInto(from, year) && until >= `${year}-03-01`) years.add(year);
+      if (beganBeforeWinter(from, year) && until >= `${year}-03-01`) years.add(year);
     }
   }
   for (const entry of queen.entries) {
@@ -46,7 +46,7 @@ export function wintersEntered(queen: Queen, on: PlainDay): readonly number[] {
     for (let year = yearOf(from) + 1; year <= over; year += 1) {
       const told = to !== undefined || (seen !== undefined && seen >= `${year}-03-01`);
       const there = to === undefined || firstDay(to) >= `${year - 1}-12-01`;
-      if (told && there && wentInto(from, year)) years.add(year);
+      if (told && there && beganBeforeWinter(from, year)) years.add(year);
     }
   }
   return [...years].sort((a, b) => a - b);
@@ -56,7 +56,7 @@ export function wintersEntered(queen: Queen, on: PlainDay): readonly number[] {
  * True when a time that began on this day had begun before the winter that ended in this year. A year alone is taken to
  * mean its season: where winters are cold, no queen is made or put in after November (common practice, no source).
  */
-function wentInto(from: RoughDay, year: number): boolean {
+export function beganBeforeWinter(from: RoughDay, year: number): boolean {
   return from.length === 4 ? yearOf(from) < year : lastDay(from) < `${year - 1}-12-01`;
 }
 

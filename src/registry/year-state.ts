@@ -5,7 +5,10 @@ import type { ColonyId } from '../journal/ids.ts';
 import { headOn } from './queries.ts';
 import type { Colony, Registry } from './state.ts';
 
-/** What has been looked at, counted and treated in a colony by a day, as the tasks of its year need it. */
+/**
+ * What has been looked at, counted and treated in a colony by a day, as the tasks of its year need it. Whatever the look
+ * was made for, frames of bees in spring are its strength, and frames of stores in autumn that it was seen to.
+ */
 export function yearState(
   registry: Registry,
   colony: Colony,
@@ -16,12 +19,17 @@ export function yearState(
   const looks = exactEntries(colony, 'inspection', on);
   const lastCount = exactEntries(colony, 'mite-count', on).at(-1);
   const winter = exactEntries(colony, 'winter-outcome', on).at(-1);
-  const lastOf = (occasion: 'autumn' | 'spring') => looks.findLast((entry) => entry.occasion === occasion);
   const opened = lastOpened(colony, on);
-  const state = { lastLook: opened, lastMiteCount: lastCount, winterRecorded: winter } as const;
+  const entries = {
+    lastLook: opened,
+    lastMiteCount: lastCount,
+    winterRecorded: winter,
+    autumnPrepared: looks.findLast(({ framesOfStores }) => framesOfStores !== undefined),
+    springRecorded: lastStrength(looks, winter),
+  };
   const days = Object.fromEntries(
-    Object.entries({ ...state, autumnPrepared: lastOf('autumn'), springRecorded: lastOf('spring') }).flatMap(
-      ([name, entry]) => (entry ? [[name, dayNumber(firstDay(entry.day))]] : []),
+    Object.entries(entries).flatMap(([name, entry]) =>
+      entry ? [[name, dayNumber(firstDay(entry.day))]] : [],
     ),
   );
   return {
@@ -31,6 +39,16 @@ export function yearState(
     treatments: runningTreatments(registry, colony.id, on),
     ...days,
   };
+}
+
+/** The last that tells of its strength: a look that counted its frames of bees, or the winter walk where it did. */
+function lastStrength(
+  looks: readonly EntryOf<'inspection'>[],
+  winter: EntryOf<'winter-outcome'> | undefined,
+): Entry | undefined {
+  const look = looks.findLast(({ framesOfBees }) => framesOfBees !== undefined);
+  const walk = winter?.springFramesOfBees === undefined ? undefined : winter;
+  return walk && (!look || firstDay(look.day) < firstDay(walk.day)) ? walk : look;
 }
 
 const OPENS: readonly EntryKind[] = ['inspection', 'split', 'colonies-joined', 'colony-started'];

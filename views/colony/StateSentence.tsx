@@ -1,4 +1,4 @@
-import { dayNumber, firstDay } from '../../src/journal/day.ts';
+import { dayNumber, firstDay, isExactDay } from '../../src/journal/day.ts';
 import type { EntryKind } from '../../src/journal/entry.ts';
 import { headOn, isLiving, tenureOn } from '../../src/registry/queries.ts';
 import type { Queen, Tenure } from '../../src/registry/state.ts';
@@ -15,7 +15,8 @@ export function StateSentence({ colony, registry, on }: HeadProps) {
   if (!isLiving(colony, on) && colony.ended) {
     return (
       <>
-        Ended on {dayText(colony.ended.day)}: {LOSS_CAUSES[colony.ended.cause]}
+        Ended {isExactDay(colony.ended.day) ? 'on' : 'in'} {dayText(colony.ended.day)}:{' '}
+        {LOSS_CAUSES[colony.ended.cause]}
         {colony.ended.into && (
           <>
             , went into <ColonyLabel colony={colony.ended.into} />
@@ -37,7 +38,7 @@ export function StateSentence({ colony, registry, on }: HeadProps) {
       <HeadSentence colony={colony} registry={registry} on={on} />
       {strength &&
         ` ${count(strength.frames, 'frame')} of bees on ${dayInYear(strength.day, on)}${strength.divided ? ', before the split' : ''}.`}
-      {seen ? ` Last opened ${relativeDay(seen.day, on)}.` : ' Not inspected yet.'}
+      {seen ? ` Last inspected ${relativeDay(seen.day, on)}.` : ' Not inspected yet.'}
       {stands.length > 0 && ` Stands ${stands.join(', ')}.`}
     </>
   );

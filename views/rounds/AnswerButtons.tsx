@@ -50,7 +50,8 @@ export function AnswerButtons({ task }: { readonly task: Task }) {
         {answersFor(task).map((answer) => {
           const opens = replyTo(registry, task, answer, store.on.value)?.is === 'page';
           const found = findingText(answer.finding);
-          const { name, means } = opens ? { name: 'Write it down', means: 'Opens the form for it.' } : found;
+          const name = opens && answer.finding === 'done' ? 'Write it down' : found.name;
+          const means = opens ? 'Opens the form for it.' : found.means;
           return (
             <div key={answer.finding}>
               <dt>

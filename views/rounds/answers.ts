@@ -91,7 +91,8 @@ function entryReply(task: Task, finding: FindingCode, colony: Colony, on: PlainD
     const treatment = task.uid.split(':').at(-1) as EntryId;
     return { is: 'drafts', drafts: [{ kind: 'treatment-ended', day: on, treatment }] };
   }
-  return { is: 'page', href: routes.record(colony.id, PAGE_OF[task.code] ?? 'other') };
+  const page = finding === 'dead' ? 'winter' : (PAGE_OF[task.code] ?? 'other');
+  return { is: 'page', href: routes.record(colony.id, page) };
 }
 
 const PAGE_OF: Partial<Record<Task['code'], Parameters<typeof routes.record>[1]>> = {

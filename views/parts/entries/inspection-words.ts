@@ -34,6 +34,7 @@ function brood(entry: Seen): string | false {
   return all !== '' && all.charAt(0).toUpperCase() + all.slice(1);
 }
 
+/** A finding of the rounds says that there are cells, and not how many. */
 function cells(entry: Seen): string | false {
   const kinds = [
     [entry.openCells, 'open'],
@@ -46,7 +47,7 @@ function cells(entry: Seen): string | false {
   if (known.every(([found]) => found === 0)) return 'No queen cells';
   return `Queen cells: ${known
     .filter(([found]) => found > 0)
-    .map(([found, word]) => `${found} ${word}`)
+    .map(([found, word]) => (entry.occasion === 'calendar' ? word : `${found} ${word}`))
     .join(', ')}`;
 }
 

@@ -100,6 +100,8 @@ describe('figures in words', () => {
     expect(inspectionWords({ ...base, eggs: true, youngBrood: false, openCells: 0 })).toBe(
       'Eggs, no young brood. No queen cells.',
     );
+    expect(inspectionWords({ ...base, cappedCells: 3 })).toBe('Queen cells: 3 capped.');
+    expect(inspectionWords({ ...base, occasion: 'calendar', cappedCells: 1 })).toBe('Queen cells: capped.');
     expect(inspectionWords(base)).toBe('');
   });
 });

@@ -108,3 +108,58 @@ describe('the rounds after a split', () => {
     expect(roundOf(story, 'Three', '2026-06-08').round.tasks.map(({ uid }) => uid)).not.toContain(task?.uid);
   });
 });
+
+describe('the tasks of the year', () => {
+  const story = () => {
+    const yard = new Story();
+    yard.begin('Mill', '2025-05-01', { One: 'Alder' });
+    return yard;
+  };
+  const codes = (told: Story, on: string) => roundOf(told, 'One', on).round.tasks.map(({ code }) => code);
+  const looked = (told: Story, on: string, seen: { framesOfBees?: number; framesOfStores?: number }) =>
+    told.write({ kind: 'inspection', day: rough(on), colony: told.colony('One'), ...seen });
+
+  it('ask no more for the strength in spring once frames of bees were counted, for whatever reason', () => {
+    const told = story();
+    expect(codes(told, '2026-04-20')).toContain('spring-strength');
+    looked(told, '2026-04-12', { framesOfStores: 3 });
+    expect(codes(told, '2026-04-20')).toContain('spring-strength');
+    looked(told, '2026-04-15', { framesOfBees: 5 });
+    expect(codes(told, '2026-04-20')).not.toContain('spring-strength');
+  });
+
+  it('take the strength from the winter walk where it was told there', () => {
+    const told = story();
+    const outcome = {
+      kind: 'winter-outcome',
+      colony: told.colony('One'),
+      winter: 2026,
+      alive: true,
+    } as const;
+    told.write({ ...outcome, day: rough('2026-04-12'), springFramesOfBees: 4 });
+    expect(codes(told, '2026-04-20')).not.toContain('spring-strength');
+    expect(codes(told, '2026-04-20')).not.toContain('winter-outcome');
+  });
+
+  it('hold the preparation for winter as done once the stores were seen', () => {
+    const told = story();
+    expect(codes(told, '2026-09-20')).toContain('autumn-preparation');
+    looked(told, '2026-09-10', { framesOfStores: 6 });
+    expect(codes(told, '2026-09-20')).not.toContain('autumn-preparation');
+  });
+
+  it('ask after the winter of a colony of which only the year of its beginning is known', () => {
+    const told = new Story();
+    told.begin('Mill', '2025', { One: 'Alder' });
+    expect(codes(told, '2026-04-01')).toContain('winter-outcome');
+  });
+
+  it('lead from a dead colony to where winter losses are written down', () => {
+    const told = story();
+    const { registry, round } = roundOf(told, 'One', '2026-04-20');
+    const task = round.tasks.find(({ code }) => code === 'spring-strength');
+    const dead = task && answersFor(task).find(({ finding }) => finding === 'dead');
+    const reply = task && dead && replyTo(registry, task, dead, day('2026-04-20'));
+    expect(reply?.is === 'page' && reply.href).toMatch(/\/winter$/);
+  });
+});
