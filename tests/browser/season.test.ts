@@ -249,19 +249,43 @@ describe('boxes that are not one colony each', () => {
   });
 });
 
+/** The calendar file that the rounds save. */
+async function calendarFile(page: Page): Promise<string> {
+  const saving = page.waitForEvent('download');
+  await button(page, 'Calendar file').click();
+  return readFileSync(await (await saving).path(), 'utf8').replaceAll('\r\n ', '');
+}
+
+function eventIn(text: string, title: string): string {
+  return text.split('BEGIN:VEVENT').find((each) => each.includes(`SUMMARY:${title}`)) ?? '';
+}
+
 describe('the round of the day', () => {
   it('is saved as a calendar file of whole days', async () => {
     const { page, close } = await app.newKeeper();
     await openDemo(page);
     await goTo(page, '#/rounds');
-    const saving = page.waitForEvent('download');
-    await button(page, 'Calendar file').click();
-    const text = readFileSync(await (await saving).path(), 'utf8');
-    expect(text).toContain('SUMMARY:H11: Look for eggs');
+    const text = await calendarFile(page);
     // Overdue since 10 June, it stands up to the day of writing, 11 June; DTEND is the day after (RFC 5545, 3.6.1).
-    const overdue = text.split('END:VEVENT').find((each) => each.includes('SUMMARY:H11: Look for eggs'));
-    expect(overdue).toContain('DTEND;VALUE=DATE:20260612');
+    expect(eventIn(text, 'H11: Look for eggs')).toContain('DTEND;VALUE=DATE:20260612');
     expect(text).not.toContain('STATUS:CANCELLED');
+    await close();
+  });
+
+  it('is saved anew with what was settled since taken out of the calendar, also after a reload', async () => {
+    const { page, close } = await app.newKeeper();
+    await openDemo(page);
+    await goTo(page, '#/rounds');
+    const uid = /UID:(.*)/.exec(eventIn(await calendarFile(page), 'H11: Look for eggs'))?.[1];
+    await page.reload();
+    await stopAt(page, 'H11').getByText('Look for eggs', { exact: true }).click();
+    await stopAt(page, 'H11').getByRole('button', { name: 'Set this aside' }).click();
+    await page.getByRole('status').getByText('Written: H11: Look for eggs set aside').waitFor();
+    const again = await calendarFile(page);
+    const taken = eventIn(again, 'H11: Look for eggs');
+    expect(taken).toContain('STATUS:CANCELLED');
+    expect(taken).toContain(`UID:${uid}`);
+    expect(again.match(/STATUS:CANCELLED/g)).toHaveLength(1);
     await close();
   });
 
