@@ -8,25 +8,41 @@
  * step in kinship, in the logarithm of lambda; the point under a limit by bisection.
  * Cost: one solve, O(n^3), for each point or halving.
  */
-import type { ContributionProblem, ContributionResult, Contributions } from './contribution-problem.ts';
+import type {
+  ContributionProblem,
+  ContributionResult,
+  Contributions,
+  NoContributions,
+} from './contribution-problem.ts';
 import { percent } from './contribution-problem.ts';
 import { leastKinContributions, optimalContributions } from './contributions.ts';
 
 export interface TradeOffOptions {
-  /** How many points the curve has at most. */
+  /** How many points the curve has at most, that under the limit apart. */
   readonly points: number;
+  /** Limit (0..1) of group kinship; absent: no limit. */
+  readonly kinshipLimit?: number;
+}
+
+export interface TradeOffCurve {
+  readonly ok: true;
+  /** From most gain to least kinship, no two alike. */
+  readonly points: readonly Contributions[];
+  /** Place of the first point that keeps the limit: the most gain that may be had. 0 without a limit. */
+  readonly within: number;
 }
 
 export const TRADE_OFF_DEFAULTS: TradeOffOptions = { points: 25 };
 
-/** Points from most gain to least kinship, no two alike; or what makes every choice impossible. */
+/**
+ * The whole curve, also beyond a limit of kinship, on which the best point under the limit is one; or what makes every
+ * choice impossible.
+ */
 export function tradeOffCurve(
   problem: ContributionProblem,
   options: Partial<TradeOffOptions> = {},
-):
-  | { readonly ok: true; readonly points: readonly Contributions[] }
-  | Exclude<ContributionResult, Contributions> {
-  const { points } = { ...TRADE_OFF_DEFAULTS, ...options };
+): TradeOffCurve | NoContributions {
+  const { points, kinshipLimit } = { ...TRADE_OFF_DEFAULTS, ...options };
   const least = leastKinContributions(problem);
   if (!least.ok) return least;
   const most = optimalContributions(problem, 0);
@@ -46,7 +62,18 @@ export function tradeOffCurve(
     if (!point.ok) return point;
     curve.splice(at + 1, 0, point);
   }
-  return { ok: true, points: distinct([most, ...curve, least]) };
+  const whole = distinct([most, ...curve, least]);
+  if (kinshipLimit === undefined) return { ok: true, points: whole, within: 0 };
+  const best = contributionsWithinKinship(problem, kinshipLimit);
+  return best.ok ? withPoint(whole, best) : best;
+}
+
+/** The curve with one more point on it, and its place; where it is there already, the place alone. */
+function withPoint(curve: readonly Contributions[], point: Contributions): TradeOffCurve {
+  const within = curve.findIndex(({ groupKinship }) => groupKinship <= point.groupKinship + 1e-9);
+  const at = within < 0 ? curve.length : within;
+  const points = distinct([...curve.slice(0, at), point, ...curve.slice(at)]);
+  return { ok: true, points, within: at };
 }
 
 /**
@@ -60,7 +87,7 @@ export function contributionsWithinKinship(problem: ContributionProblem, limit: 
       ok: false,
       code: 'kinship-limit-too-low',
       found:
-        `The limit of ${percent(limit)} group kinship cannot be met: the least these candidates can ` +
+        `The limit of ${percent(limit)} kinship between the dams cannot be met: the least these candidates can ` +
         `reach is ${percent(least.groupKinship)}.`,
       remedy: 'Raise the limit, or take queens of other lines into the choice.',
       least: least.groupKinship,

@@ -48,6 +48,8 @@ export const Choosing = z.object({
   mostEach: z.number().int().min(1).max(999).default(4),
   /** Highest mean kinship (0..1) of the daughters with the drones they meet; absent: no limit. */
   droneKinshipLimit: z.number().min(0).max(1).optional(),
+  /** Highest mean kinship (0..1) of the dams of two daughters; absent: no limit. */
+  kinshipLimit: z.number().min(0).max(1).optional(),
   /** Where on the curve: 0 most gain, 1 least kinship. */
   thrift: z.number().min(0).max(1).default(0.5),
   /** Yard that all daughters fly at; absent: each where she is least related to the drones. */

@@ -16,13 +16,18 @@ export interface Tasks {
   readonly evaluate: { readonly work: EvaluationWork; readonly answer: EvaluationAnswer };
   readonly mating: { readonly work: MatingWork; readonly answer: MatingOutlook };
   readonly 'trade-off': {
-    readonly work: ContributionProblem;
+    readonly work: TradeOffWork;
     readonly answer: ReturnType<typeof tradeOffCurve>;
   };
   readonly 'look-ahead': { readonly work: LookAheadInput; readonly answer: LookAhead };
   readonly variances: { readonly work: VariancesWork; readonly answer: readonly TraitVariances[] };
 }
 export type TaskKind = keyof Tasks;
+
+export interface TradeOffWork extends ContributionProblem {
+  /** Limit (0..1) of the kinship between the dams; absent: no limit. */
+  readonly kinshipLimit?: number;
+}
 
 export interface MatingWork {
   readonly pedigree: PedigreeInput;

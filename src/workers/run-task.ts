@@ -10,7 +10,8 @@ type Runners = {
 const RUNNERS: Runners = {
   evaluate: evaluateWork,
   mating: outlook,
-  'trade-off': (problem) => tradeOffCurve(problem),
+  'trade-off': ({ kinshipLimit, ...problem }) =>
+    tradeOffCurve(problem, kinshipLimit === undefined ? {} : { kinshipLimit }),
   'look-ahead': (input, hooks) => lookAhead(input, hooks),
   variances: estimates,
 };

@@ -122,6 +122,34 @@ describe('how many daughters, flown where', () => {
     await close();
   });
 
+  it('keeps the dams under a limit of kinship, and shows the rest of the curve as over it', async () => {
+    const { page, errors, close } = await chooseInDemo(app, { desk: true });
+    const question = await openQuestion(page, 'How many daughters from whom?');
+    await planned(page);
+    const curve = question.getByRole('slider', { name: /^Place on the curve/ });
+    const gain = question.getByRole('button', { name: 'more gain ›' });
+    const kinship = async () =>
+      Number(/kinship (\d+)/.exec((await curve.getAttribute('aria-valuetext')) ?? '')?.[1]);
+    await curve.fill((await curve.getAttribute('max')) ?? '');
+    await expect.poll(kinship, { timeout: SLOW }).toBeGreaterThan(20);
+    await question.getByRole('spinbutton', { name: /^Kinship between their dams, at most/ }).fill('17');
+    await page.keyboard.press('Enter');
+    await expect.poll(kinship, { timeout: SLOW }).toBe(17);
+    expect(await gain.isDisabled()).toBe(true);
+    await question.getByText('The curve as a table').click();
+    await question
+      .getByText(/, over your limit$/)
+      .first()
+      .waitFor();
+    await question.getByRole('spinbutton', { name: /^Kinship between their dams, at most/ }).fill('2');
+    await page.keyboard.press('Enter');
+    await question
+      .getByText(/^The limit of 2 % kinship between the dams cannot be met/)
+      .waitFor({ timeout: SLOW });
+    expect(errors).toEqual([]);
+    await close();
+  });
+
   it('names the yard where daughters would meet their brothers', async () => {
     const { page, errors, close } = await chooseInDemo(app);
     const question = await openQuestion(page, 'Do the virgins meet their own brothers?');

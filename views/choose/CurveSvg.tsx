@@ -10,11 +10,13 @@ export interface CurveSvgProps {
   readonly drawing: ReturnType<typeof drawCurve>;
   readonly width: number;
   readonly here: { readonly x: number; readonly y: number };
+  /** The first point that keeps the limit of kinship; 0 where all do. */
+  readonly within: number;
   readonly onChoose: (point: number) => void;
 }
 
 /** The curve drawn; the point on it follows the finger. */
-export function CurveSvg({ drawing, width, here, onChoose }: CurveSvgProps) {
+export function CurveSvg({ drawing, width, here, within, onChoose }: CurveSvgProps) {
   const held = useRef(false);
   const gainDigits = markDigits(
     drawing.gainTicks.map(({ value }) => value),
@@ -24,6 +26,7 @@ export function CurveSvg({ drawing, width, here, onChoose }: CurveSvgProps) {
     drawing.kinshipTicks.map(({ value }) => 100 * value),
     0,
   );
+  const limit = drawing.places[within];
   const follow = (event: PointerEvent) => {
     const left = (event.currentTarget as Element).getBoundingClientRect().left;
     onChoose(nearestPoint(drawing.places, event.clientX - left));
@@ -62,8 +65,19 @@ export function CurveSvg({ drawing, width, here, onChoose }: CurveSvgProps) {
       ))}
       <path class={styles.line} d={drawing.path} />
       {drawing.places.map(({ point, x, y }) => (
-        <circle key={point} class={styles.dot} cx={x} cy={y} r="2.5" />
+        <circle key={point} class={point < within ? styles.beyond : styles.dot} cx={x} cy={y} r="2.5" />
       ))}
+      {limit && within > 0 && (
+        <>
+          <path
+            class={styles.limit}
+            d={`M${limit.x} ${CURVE_MARGIN.top}V${CURVE_HEIGHT - CURVE_MARGIN.bottom}`}
+          />
+          <text class={styles.tick} x={limit.x + 5} y={CURVE_HEIGHT - CURVE_MARGIN.bottom - 6}>
+            your limit
+          </text>
+        </>
+      )}
       <path
         class={styles.drop}
         d={`M${here.x} ${here.y}V${CURVE_HEIGHT - CURVE_MARGIN.bottom}M${here.x} ${here.y}H${CURVE_MARGIN.left}`}

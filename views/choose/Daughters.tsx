@@ -48,7 +48,7 @@ export function Daughters({ choice }: { readonly choice: Choice }) {
       {plan && (
         <div class={styles.means}>
           <PlanList choice={choice} plan={plan} />
-          <p>{meaning(plan, evaluated.answer.meanKinship?.ofSet)}</p>
+          <p>{meaning(plan, evaluated.answer.meanKinship?.ofSet, choosing.kinshipLimit)}</p>
           <LinesKept choice={choice} plan={plan} />
         </div>
       )}
@@ -57,7 +57,7 @@ export function Daughters({ choice }: { readonly choice: Choice }) {
 }
 
 /** What the point means, in sentences. */
-function meaning(plan: Plan, livingKinship: number | undefined): string {
+function meaning(plan: Plan, livingKinship: number | undefined, limit: number | undefined): string {
   const [low, high] = gainBand(plan);
   const gain =
     `The dams stand ${spreads(plan.gain)} spreads above the mean of the queens in the choice, ` +
@@ -69,5 +69,10 @@ function meaning(plan: Plan, livingKinship: number | undefined): string {
     plan.broodInbreeding === undefined
       ? ''
       : ` Flown as planned, the daughters’ brood is expected ${percents(plan.broodInbreeding)} inbred.`;
-  return gain + kinship + brood;
+  // Said only where the figures shown differ.
+  const over =
+    limit !== undefined && Math.round(100 * plan.kinship) > Math.round(100 * limit)
+      ? ` The shares keep your limit of ${percents(limit)}; in whole daughters it cannot quite be kept.`
+      : '';
+  return gain + kinship + over + brood;
 }

@@ -8,7 +8,7 @@ const MOST = 300;
 /** What the keeper wants: how many daughters, how many from one queen at most, flown where, how related at most. */
 export function DaughtersAsked({ choice }: { readonly choice: Choice }) {
   const { choosing, setChoosing, evaluated } = choice;
-  const { daughters, mostEach, droneKinshipLimit, flownAt } = choosing;
+  const { daughters, mostEach, droneKinshipLimit, kinshipLimit, flownAt } = choosing;
   const yards = evaluated.work.yards.map(({ yard }) => ({
     value: yard as string,
     label: choice.yardName(yard),
@@ -39,6 +39,15 @@ export function DaughtersAsked({ choice }: { readonly choice: Choice }) {
         onChange={(value) =>
           setChoosing({ droneKinshipLimit: value === undefined ? undefined : value / 100 })
         }
+      />
+      <Count
+        label="Kinship between their dams, at most"
+        unit="%"
+        value={kinshipLimit === undefined ? undefined : Math.round(100 * kinshipLimit)}
+        min={0}
+        max={100}
+        none="no limit"
+        onChange={(value) => setChoosing({ kinshipLimit: value === undefined ? undefined : value / 100 })}
       />
       <SelectField
         label="Flown at"

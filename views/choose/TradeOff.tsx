@@ -16,7 +16,7 @@ export interface TradeOffProps {
 /** The whole curve of gain against kinship, and the point on it that the keeper stands on. */
 export function TradeOff({ choice, curve }: TradeOffProps) {
   const { box, width } = useWidth();
-  const { points, at } = curve;
+  const { points, at, within } = curve;
   const mean = useMean(curve);
   const gainOf = (point: CurvePoint) => point.gain - mean;
   const drawing = drawCurve(points, gainOf, {
@@ -24,7 +24,7 @@ export function TradeOff({ choice, curve }: TradeOffProps) {
     height: CURVE_HEIGHT,
     margin: CURVE_MARGIN,
   });
-  const choose = (point: number) => choice.setChoosing({ thrift: thriftOf(points, point) });
+  const choose = (point: number) => choice.setChoosing({ thrift: thriftOf(points, Math.max(within, point)) });
   const here = drawing.places[at];
   const point = points[at];
   return (
@@ -33,7 +33,7 @@ export function TradeOff({ choice, curve }: TradeOffProps) {
         class={styles.slide}
         type="range"
         min="0"
-        max={points.length - 1}
+        max={points.length - 1 - within}
         step="1"
         value={points.length - 1 - at}
         aria-label="Place on the curve, from least kinship to most gain"
@@ -41,13 +41,13 @@ export function TradeOff({ choice, curve }: TradeOffProps) {
         onInput={(event) => choose(points.length - 1 - Number(event.currentTarget.value))}
       />
       {width > 0 && here && point && (
-        <CurveSvg drawing={drawing} width={width} here={here} onChoose={choose} />
+        <CurveSvg drawing={drawing} width={width} here={here} within={within} onChoose={choose} />
       )}
       <div class={styles.steps}>
         <Button look="quiet" disabled={at === points.length - 1} onPress={() => choose(at + 1)}>
           ‹ less kinship
         </Button>
-        <Button look="quiet" disabled={at === 0} onPress={() => choose(at - 1)}>
+        <Button look="quiet" disabled={at === within} onPress={() => choose(at - 1)}>
           more gain ›
         </Button>
       </div>
@@ -94,7 +94,9 @@ function CurveTable({ choice, curve, gainOf }: CurveTableProps) {
         <tbody>
           {curve.points.map((point, at) => (
             <tr key={point.lambda} aria-current={at === curve.at ? 'true' : undefined}>
-              <td>{(100 * point.groupKinship).toFixed(1)}&nbsp;%</td>
+              <td>
+                {(100 * point.groupKinship).toFixed(1)}&nbsp;%{at < curve.within && ', over your limit'}
+              </td>
               <td>{gainOf(point).toFixed(2)}</td>
               <td>{dams(choice, curve, at)}</td>
             </tr>

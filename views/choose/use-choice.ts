@@ -38,6 +38,8 @@ export type Curve =
   | {
       readonly is: 'drawn';
       readonly points: readonly Contributions[];
+      /** The first point that keeps the keeper's limit of kinship; those before it are beyond it. */
+      readonly within: number;
       /** The point that the keeper stands on. */
       readonly at: number;
       /** The queens that its shares are of. */
@@ -96,13 +98,14 @@ function usePlan(
   breeders: readonly Breeder[],
   choosing: Choosing,
 ): { readonly curve: Curve | undefined; readonly plan: Plan | undefined } {
-  const { daughters, mostEach, droneKinshipLimit, thrift } = choosing;
+  const { daughters, mostEach, droneKinshipLimit, kinshipLimit, thrift } = choosing;
   // The place on the curve, and whom it was moved for, ask for no new curve.
   const problem = useMemo(() => {
-    const asked = contributionProblem(evaluated, breeders, choosing);
+    const problem = contributionProblem(evaluated, breeders, choosing);
+    const asked = kinshipLimit === undefined ? problem : { ...problem, kinshipLimit };
     askedOf.set(asked, { evaluated, breeders });
     return asked;
-  }, [evaluated, breeders, daughters, mostEach, droneKinshipLimit]);
+  }, [evaluated, breeders, daughters, mostEach, droneKinshipLimit, kinshipLimit]);
   const task = useTask('trade-off', problem);
   return useMemo(() => {
     const { answer, of, busy } = task;
@@ -112,10 +115,11 @@ function usePlan(
     const asked = of && askedOf.get(of);
     if (!answer || asked?.evaluated !== evaluated) return { curve: undefined, plan: undefined };
     if (!answer.ok) return { curve: { is: 'impossible', why: answer } as const, plan: undefined };
-    const at = pointAt(answer.points, thrift);
-    const shares = answer.points[at]?.shares ?? [];
+    const { points, within } = answer;
+    const at = Math.max(within, pointAt(points, thrift));
+    const shares = points[at]?.shares ?? [];
     return {
-      curve: { is: 'drawn', points: answer.points, at, breeders: asked.breeders, busy } as const,
+      curve: { is: 'drawn', points, within, at, breeders: asked.breeders, busy } as const,
       plan: planOf(evaluated, ranking, asked.breeders, shares, choosing),
     };
   }, [task, thrift, evaluated, ranking, choosing]);

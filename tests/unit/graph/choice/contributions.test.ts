@@ -70,6 +70,26 @@ describe('optimal contributions', () => {
     expect([...solved(contributionsWithinKinship(THREE, 0.5)).shares]).toEqual([1, 0, 0]);
   });
 
+  it('within a limit are a point of the whole curve, before which every point is beyond it', () => {
+    const curve = tradeOffCurve(THREE, { points: 12, kinshipLimit: 0.3 });
+    if (!curve.ok) throw new Error(curve.found);
+    const { points, within } = curve;
+    expect(within).toBeGreaterThan(0);
+    expect(points[within]?.groupKinship).toBeCloseTo(0.3, 9);
+    expect([...points[within]!.shares]).toEqual([...solved(contributionsWithinKinship(THREE, 0.3)).shares]);
+    expect(points.slice(0, within).every(({ groupKinship }) => groupKinship > 0.3)).toBe(true);
+    const kinships = points.map(({ groupKinship }) => groupKinship);
+    expect(kinships).toEqual([...kinships].sort((a, b) => b - a));
+  });
+
+  it('within a limit that all keep leave the curve as it is; within one that none keeps there is no curve', () => {
+    const whole = tradeOffCurve(THREE, { points: 12 });
+    expect(tradeOffCurve(THREE, { points: 12, kinshipLimit: 0.5 })).toEqual(whole);
+    expect(tradeOffCurve(THREE, { points: 12, kinshipLimit: 0.1 })).toMatchObject({
+      code: 'kinship-limit-too-low',
+    });
+  });
+
   it('of twins are found although their kinship matrix is singular', () => {
     const twins = { merit: [2, 2, 1], kinship: [0.5, 0.5, 0, 0.5, 0.5, 0, 0, 0, 0.5] };
     const found = solved(optimalContributions(twins, 1));
