@@ -1,3 +1,4 @@
+import type { QueenGroup, RetainedAlleles } from '../../graph/alleles/index.ts';
 import type {
   ContributionProblem,
   LookAhead,
@@ -20,6 +21,7 @@ export interface Tasks {
     readonly answer: ReturnType<typeof tradeOffCurve>;
   };
   readonly 'look-ahead': { readonly work: LookAheadInput; readonly answer: LookAhead };
+  readonly 'genes-kept': { readonly work: GenesKeptWork; readonly answer: GenesKept };
   readonly variances: { readonly work: VariancesWork; readonly answer: readonly TraitVariances[] };
 }
 export type TaskKind = keyof Tasks;
@@ -43,6 +45,18 @@ export interface MatingWork {
     /** What the values rest on; with it the standard error of the outlook is told as well. */
     readonly known?: Omit<KnownMerit, 'pedigree'>;
   };
+}
+
+export interface GenesKeptWork {
+  readonly pedigree: PedigreeInput;
+  readonly groups: readonly QueenGroup[];
+  readonly sexAlleles: number;
+}
+
+/** For each group, in their order: different sex alleles, and different genes of founders at any other place. */
+export interface GenesKept {
+  readonly sex: readonly RetainedAlleles[];
+  readonly founders: readonly RetainedAlleles[];
 }
 
 export interface VariancesWork {

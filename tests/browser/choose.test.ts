@@ -144,7 +144,8 @@ describe('how many daughters, flown where', () => {
     await question.getByRole('spinbutton', { name: /^Kinship between their dams, at most/ }).fill('2');
     await page.keyboard.press('Enter');
     await question
-      .getByText(/^The limit of 2 % kinship between the dams cannot be met/)
+      .getByRole('alert')
+      .getByText(/^The limit of 2\s% kinship between the dams cannot be met/)
       .waitFor({ timeout: SLOW });
     expect(errors).toEqual([]);
     await close();
