@@ -64,9 +64,7 @@ describe('line beside line', () => {
     const [ash] = round?.lines ?? [];
     expect(ash?.comparison.ratio).toBeCloseTo(1 / 4, 12);
     expect(ash && ratioWords(ash)).toMatch(/: not told from luck\.$/);
-    expect(round && cautionWords(round)).toMatch(
-      /colonies vary up to \d\d times as much as counting alone/,
-    );
+    expect(round && cautionWords(round)).toMatch(/colonies vary up to \d\d times as much as counting alone/);
   });
 
   it('takes the last count of each colony, none of a month before, and none that a treatment spoilt', () => {
