@@ -63,7 +63,7 @@ export function expectedLoss(
 }
 
 /** Kinship (0..1) of two weighted sets of nodes: one product with A. */
-export function kinshipWithSource(pedigree: Pedigree, queen: DroneSource, drones: DroneSource): number {
+function kinshipWithSource(pedigree: Pedigree, queen: DroneSource, drones: DroneSource): number {
   const column = new Float64Array(pedigree.size);
   drones.nodes.forEach((node, k) => {
     column[node]! += drones.weights[k]! / 2;

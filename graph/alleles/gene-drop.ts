@@ -31,7 +31,7 @@ export interface DropOptions {
   readonly viable: boolean;
 }
 
-export const DROP_DEFAULTS: DropOptions = { viable: true };
+const DROP_DEFAULTS: DropOptions = { viable: true };
 
 /** A pedigree ready for dropping; nothing is drawn before `drop()`. */
 export function geneDrop(
@@ -98,7 +98,7 @@ function drawn(cumulative: Float64Array, uniform: number): number {
 }
 
 /** One of the parents of a node, in proportion to its coefficients, which sum to 1. */
-export function parentByChance(
+function parentByChance(
   { parentStart, parent, coefficient }: Pedigree,
   node: number,
   random: Random,

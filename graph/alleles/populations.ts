@@ -37,7 +37,7 @@ export function unrelatedLoss(queens: AllelePopulation, drones: AllelePopulation
 }
 
 /** Loss (0..1) between sets of `first` and `second` equally frequent alleles of which `common` are in both. */
-export function lossWithCommonAlleles(first: number, second: number, common: number): number {
+function lossWithCommonAlleles(first: number, second: number, common: number): number {
   if (!(common >= 0 && common <= Math.min(first, second))) {
     throw new RangeError(
       `Populations of ${first} and ${second} sex alleles cannot have ${common} in common.`,

@@ -42,7 +42,7 @@ export interface ViabilityOptions {
   readonly seed: number;
 }
 
-export const VIABILITY_DEFAULTS: ViabilityOptions = { histories: 4_000, seed: 1 };
+const VIABILITY_DEFAULTS: ViabilityOptions = { histories: 4_000, seed: 1 };
 
 /** Viability (0.5..1) between histories: mean, 5 %, middle and 95 %. */
 export interface BroodViability extends Bands {

@@ -38,7 +38,7 @@ export const VARIABLE: Readonly<Record<EventName, number>> = Object.freeze(
 export const VARIABLES = EVENTS.length + 1;
 
 /** From event, to event, and the row of the table that holds between them. */
-export const LINKS: readonly (readonly [EventName, EventName, BiologyName])[] = [
+const LINKS: readonly (readonly [EventName, EventName, BiologyName])[] = [
   ['laid', 'hatched', 'eggHatch'],
   ['hatched', 'capped', 'queenLarvaFed'],
   ['laid', 'capped', 'queenCapped'],
@@ -64,7 +64,7 @@ export function notBefore(event: EventName, day: Day): Bound {
 }
 
 /** The second event follows the first by at least and at most so many days. */
-export function between(first: EventName, second: EventName, least: number, most: number): readonly Bound[] {
+function between(first: EventName, second: EventName, least: number, most: number): readonly Bound[] {
   return [
     { from: VARIABLE[first], to: VARIABLE[second], max: most },
     { from: VARIABLE[second], to: VARIABLE[first], max: -least },

@@ -202,6 +202,3 @@ export const READINGS: readonly (readonly [Exclude<ReadingCode, 'as-recorded'>, 
   ['first-virgin-left', firstVirginLeft],
   ['late-start', lateStart],
 ];
-
-/** Readings after which no queen is awaited in this colony without help. */
-export const QUEENLESS_READINGS: readonly ReadingCode[] = ['lost', 'gone-since', 'laying-workers'];

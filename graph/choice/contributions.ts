@@ -26,7 +26,7 @@ import {
 import { type QuadraticSolution, solveQuadratic } from './quadratic-program.ts';
 
 /** A residual above this is called not converged. */
-export const CONVERGED = 1e-8;
+const CONVERGED = 1e-8;
 /** Shares below this are rounding. */
 const NO_SHARE = 1e-11;
 
@@ -117,7 +117,7 @@ function described(
 }
 
 /** Kinship of each candidate with the group that the shares make. */
-export function kinshipWithGroup({ kinship }: ContributionProblem, shares: Float64Array): Float64Array {
+function kinshipWithGroup({ kinship }: ContributionProblem, shares: Float64Array): Float64Array {
   const size = shares.length;
   return shares.map((_, row) => {
     let sum = 0;

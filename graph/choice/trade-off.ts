@@ -32,7 +32,7 @@ export interface TradeOffCurve {
   readonly within: number;
 }
 
-export const TRADE_OFF_DEFAULTS: TradeOffOptions = { points: 25 };
+const TRADE_OFF_DEFAULTS: TradeOffOptions = { points: 25 };
 
 /**
  * The whole curve, also beyond a limit of kinship, on which the best point under the limit is one; or what makes every

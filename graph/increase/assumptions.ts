@@ -11,8 +11,6 @@ import type { Basis } from '../calendar/biology.ts';
 /** Which of the three forecasts: fewest bees, likely, most bees. */
 export type Case = 'low' | 'likely' | 'high';
 
-export const CASES: readonly Case[] = ['low', 'likely', 'high'];
-
 /** A number with its range: not a confidence interval, but what the assumptions allow. */
 export interface Estimate {
   readonly low: number;

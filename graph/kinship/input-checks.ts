@@ -7,7 +7,7 @@ import type { PedigreeList, PedigreeProblem, PedigreeProblemCode } from './probl
 import type { ShareRows, ShareRowsBuilder } from './share-rows.ts';
 
 /** Shares must sum to 1 within this: it forgives the last digits of a binary fraction, not a slip of the pen. */
-export const SHARE_SUM_TOLERANCE = 1e-9;
+const SHARE_SUM_TOLERANCE = 1e-9;
 
 export interface Names {
   readonly noun: string;
@@ -32,7 +32,7 @@ export interface Context {
   readonly pools: Names;
 }
 
-export function report(
+function report(
   problems: PedigreeProblem[],
   place: Place,
   code: PedigreeProblemCode,

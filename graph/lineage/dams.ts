@@ -37,12 +37,3 @@ export function dams(graph: RegistryGraph, queen: string): PossibleDam[] {
 export function mostProbableDam(graph: RegistryGraph, queen: string): PossibleDam | undefined {
   return dams(graph, queen)[0];
 }
-
-/** Node keys of all queens any of whose possible dams is this queen, ordered by key. */
-export function daughters(graph: RegistryGraph, queen: string): string[] {
-  const found: string[] = [];
-  graph.forEachInboundEdge(queen, (_edge, attributes, source) => {
-    if (attributes.type === 'daughter-of') found.push(source);
-  });
-  return found.sort(compareKeys);
-}

@@ -89,7 +89,7 @@ export function parentsFirst(
 }
 
 /** The same table turned round: for each row the rows it is a parent of, ascending. Cost O(size). */
-export function children(
+function children(
   parentStart: Int32Array,
   parent: Int32Array,
 ): { readonly start: Int32Array; readonly child: Int32Array } {

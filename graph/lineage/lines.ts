@@ -63,7 +63,7 @@ export function lines(table: DescentTable, options: LinesOptions = {}): Line[] {
 }
 
 /** Whether she counts as living, awaited, failed or dead. */
-export function countOf(queen: QueenAttributes): Count {
+function countOf(queen: QueenAttributes): Count {
   if (queen.state !== 'confirmed') return queen.state;
   return queen.alive ? 'living' : 'dead';
 }

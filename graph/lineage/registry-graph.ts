@@ -123,7 +123,7 @@ export function poolKey(id: string): string {
 }
 
 /** The one key of an edge: between two nodes there is at most one of each type. */
-export function edgeKey(type: EdgeAttributes['type'], source: string, target: string): string {
+function edgeKey(type: EdgeAttributes['type'], source: string, target: string): string {
   return `${type}|${source}|${target}`;
 }
 

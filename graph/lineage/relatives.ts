@@ -17,7 +17,7 @@ export interface RelativesOptions {
   readonly drones: boolean;
 }
 
-export const RELATIVES_DEFAULTS: RelativesOptions = { drones: false };
+const RELATIVES_DEFAULTS: RelativesOptions = { drones: false };
 
 export interface Relative {
   /** Node key of the queen. */
@@ -33,76 +33,43 @@ type Step = (
   open: (key: string) => boolean,
 ) => void;
 
-/** Calls `visit` for each ancestor of the queen, nearest first; the queen herself is not visited. */
-export function forEachAncestor(
-  graph: RegistryGraph,
-  queen: string,
-  visit: (key: string, generations: number) => void,
-  options: Partial<RelativesOptions> = {},
-): void {
-  const { drones } = { ...RELATIVES_DEFAULTS, ...options };
-  search(graph, queen, drones ? toDamsAndDroneMothers : toDams, visit);
-}
-
 /** All ancestors of the queen, nearest first. */
 export function ancestors(
   graph: RegistryGraph,
   queen: string,
-  options?: Partial<RelativesOptions>,
-): Relative[] {
-  const found: Relative[] = [];
-  forEachAncestor(graph, queen, (key, generations) => found.push({ key, generations }), options);
-  return found;
-}
-
-/** Calls `visit` for each queen of the queen's descent, nearest first; she herself is not visited. */
-export function forEachDescendant(
-  graph: RegistryGraph,
-  queen: string,
-  visit: (key: string, generations: number) => void,
   options: Partial<RelativesOptions> = {},
-): void {
+): Relative[] {
   const { drones } = { ...RELATIVES_DEFAULTS, ...options };
-  search(graph, queen, drones ? toDaughtersAndThoseOfHerDrones : toDaughters, visit);
+  return search(graph, queen, drones ? toDamsAndDroneMothers : toDams);
 }
 
 /** All descent of the queen, nearest first. */
 export function descent(
   graph: RegistryGraph,
   queen: string,
-  options?: Partial<RelativesOptions>,
+  options: Partial<RelativesOptions> = {},
 ): Relative[] {
-  const found: Relative[] = [];
-  forEachDescendant(graph, queen, (key, generations) => found.push({ key, generations }), options);
-  return found;
+  const { drones } = { ...RELATIVES_DEFAULTS, ...options };
+  return search(graph, queen, drones ? toDaughtersAndThoseOfHerDrones : toDaughters);
 }
 
-function search(
-  graph: RegistryGraph,
-  start: string,
-  step: Step,
-  visit: (key: string, generations: number) => void,
-): void {
-  const queue = [start];
-  const generations = [0];
-  const seen = new Set(queue);
+function search(graph: RegistryGraph, start: string, step: Step): Relative[] {
+  const found: Relative[] = [];
+  const seen = new Set([start]);
   const opened = new Set<string>();
   const open = (key: string): boolean => !opened.has(key) && opened.add(key) !== undefined;
-  for (let head = 0; head < queue.length; head += 1) {
-    const next = generations[head]! + 1;
-    step(
-      graph,
-      queue[head]!,
-      (key) => {
-        if (seen.has(key)) return;
-        seen.add(key);
-        queue.push(key);
-        generations.push(next);
-        visit(key, next);
-      },
-      open,
-    );
-  }
+  const stepFrom = (key: string, generations: number) => {
+    const reach = (next: string) => {
+      if (seen.has(next)) return;
+      seen.add(next);
+      found.push({ key: next, generations: generations + 1 });
+    };
+    step(graph, key, reach, open);
+  };
+  stepFrom(start, 0);
+  // The list grows while it is walked: what is found last is farthest.
+  for (const { key, generations } of found) stepFrom(key, generations);
+  return found;
 }
 
 const toDams: Step = (graph, from, reach) => {

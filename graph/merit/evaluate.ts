@@ -49,7 +49,7 @@ export interface EvaluationInput {
 }
 
 /** Candidates up to which errors are compared pair by pair: more are no longer looked at one by one. */
-export const MOST_TOLD_APART = 80;
+const MOST_TOLD_APART = 80;
 
 export interface EvaluationOptions {
   readonly tolerance?: number;

@@ -66,7 +66,7 @@ export function chanceAbove(index: ArrayLike<number>, errors: Float64Array, i: n
   return normalBelow(difference / error);
 }
 
-export const BEST_DEFAULTS = { draws: 2000, seed: 1 };
+const BEST_DEFAULTS = { draws: 2000, seed: 1 };
 
 /** Chance (0..1) of each candidate to be truly among the best `best` of all; they sum to `best`. */
 export function chancesAmongBest(

@@ -10,7 +10,7 @@ import { season2026 } from './seasons/2026.ts';
 import { beginStory, type Story } from './story.ts';
 import { tellingOf } from './telling/index.ts';
 
-export const DEMO_SEED = 20210418;
+const DEMO_SEED = 20210418;
 const FIRST_DAY = '2021-04-18' as PlainDay;
 
 /** Tells the whole story. What it returns also knows what is hidden from the keepers: what each queen is worth. */

@@ -116,12 +116,6 @@ export function framesOfBees(hive: Hive, day: PlainDay, buildUp: number): number
   return Math.max(1, FULL_FRAMES * hive.size * seasonShare(day) * ahead);
 }
 
-/** After a winter the hive is as large as its spring frames say. */
-export function sizeFromFrames(hive: Hive, frames: number, day: PlainDay): void {
-  hive.size = Math.min(FULL_SIZE, frames / (FULL_FRAMES * seasonShare(day)));
-  hive.sizeDay = dayNumber(day);
-}
-
 const MITES_GROW_A_DAY = 0.021;
 /** How much slower they grow where the bees are one standard deviation better at resisting them. */
 const RESISTANCE_A_DAY = 0.01;

@@ -5,7 +5,7 @@ import type { Random } from '../../graph/numerics/random.ts';
  * differ from the start, daughters are half their dam and half a drone she met, and every colony shows the mean of
  * its queen and her mates, with luck on top. Nothing of this is in the journal; only what it brings about is.
  */
-export const QUALITIES = [
+const QUALITIES = [
   'hardy',
   'buildUp',
   'gentle',

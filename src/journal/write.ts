@@ -1,4 +1,3 @@
-import { uuidv7 } from 'uuidv7';
 import { type Draft, Entry } from './entry.ts';
 import type { ActionId, EntryId, KeeperId } from './ids.ts';
 import { issueProblem } from './issue-words.ts';
@@ -9,11 +8,6 @@ export interface Scribe {
   readonly keeper: KeeperId;
   readonly now: () => Date;
   readonly newId: () => string;
-}
-
-/** The scribe of a running app: the wall clock and real UUIDv7s, which rise with each call. */
-export function wallScribe(keeper: KeeperId): Scribe {
-  return { keeper, now: () => new Date(), newId: uuidv7 };
 }
 
 /**

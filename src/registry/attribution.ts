@@ -8,7 +8,7 @@ import type { Colony, Registry, Tenure } from './state.ts';
  * for rearing and selection of queens, section 3.1.4: Buchler et al. 2013, J. Apic. Res. 52(1)); in between they are
  * mixed. For a part of a split the days before it began are those of the colony it was taken from.
  */
-export const EGG_TO_WORKER_DAYS = 21;
+const EGG_TO_WORKER_DAYS = 21;
 export const ALL_HERS_DAYS = 40;
 
 export type WorkersOf =

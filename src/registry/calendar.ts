@@ -180,7 +180,7 @@ const CONFIRMED = {
 } as const satisfies Record<EntryOf<'queen-confirmed'>['seen'], Partial<Observation>>;
 
 /** One entry as the calendar sees it. A queen not seen says nothing; a count of cells says whether there were any. */
-export function observationOf(registry: Registry, entry: Entry): Observation | undefined {
+function observationOf(registry: Registry, entry: Entry): Observation | undefined {
   if (entry.kind === 'queen-confirmed') return { day: number(entry.day), ...CONFIRMED[entry.seen] };
   if (entry.kind !== 'inspection') return undefined;
   const { eggs, youngBrood, cappedWorkerBrood, severalEggsInCells, droneBroodOnly } = entry;

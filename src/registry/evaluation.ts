@@ -82,7 +82,7 @@ function yardsInUse(registry: Registry, on: PlainDay): readonly YardId[] {
 }
 
 /** The drones of a yard and season as a mating: named mothers and the background, whether a queen met them yet or not. */
-export function yardDrones(registry: Registry, yard: YardId, season: number): YardDrones {
+function yardDrones(registry: Registry, yard: YardId, season: number): YardDrones {
   const pool = dronePool(registry, yard, season);
   const droneMothers = pool.droneMothers.map(({ queen, share }) => ({ of: queen, share }));
   const own = droneMothers.reduce((sum, { share }) => sum + share, 0);

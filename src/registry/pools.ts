@@ -14,7 +14,7 @@ import { type Colony, droneKey, type Queen, type Registry, type Tenure } from '.
 export const UNRECORDED = 'unrecorded';
 
 /** Share of own drones where the keeper has said nothing for a yard. An assumption, shown as such. */
-export const ASSUMED_OWN_SHARE = 0.3;
+const ASSUMED_OWN_SHARE = 0.3;
 
 /**
  * Effective number of mates of an openly mated queen. About 12: Tarpy & Nielsen 2002, Ann. Entomol. Soc. Am. 95:513,

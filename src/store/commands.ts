@@ -109,11 +109,7 @@ export async function redoAction(core: Core): Promise<Result<readonly Entry[]>> 
 }
 
 /** Saves the entries of one action for good, then shows them here and in the other tabs. */
-export async function save(
-  core: Core,
-  entries: readonly Entry[],
-  title: string,
-): Promise<Result<readonly Entry[]>> {
+async function save(core: Core, entries: readonly Entry[], title: string): Promise<Result<readonly Entry[]>> {
   const first = entries[0];
   if (!first) return success([]);
   const saved = await onDisk(core, async (database) => {

@@ -51,7 +51,7 @@ function takeIn(core: Core, entries: readonly Entry[]): void {
 }
 
 /** A page that slept may have missed what others wrote, and a midnight. */
-export async function catchUp(core: Core): Promise<void> {
+async function catchUp(core: Core): Promise<void> {
   followClock(core);
   const database = core.database;
   if (!database) return;

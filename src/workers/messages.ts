@@ -85,7 +85,7 @@ export interface RunOptions {
   readonly onProgress?: (fraction: number) => void;
 }
 
-/** Runs tasks: in a worker (`client.ts`) or here and now (`compute-inline.ts`). */
+/** Runs tasks: in a worker (`client.ts`); in tests, here and now. */
 export interface Compute {
   run<K extends TaskKind>(kind: K, work: Tasks[K]['work'], options?: RunOptions): Promise<Tasks[K]['answer']>;
   close(): void;

@@ -13,7 +13,7 @@ import type {
 import { type Random, randomGenerator } from '../../graph/numerics/random.ts';
 
 /** Shares in eighths, so that sums are exact. */
-export function randomShares(random: Random, names: readonly string[], most: number): Share[] {
+function randomShares(random: Random, names: readonly string[], most: number): Share[] {
   const count = 1 + random.integer(Math.min(most, names.length));
   const chosen = shuffled(random, names).slice(0, count);
   const eighths = new Array<number>(count).fill(1);
@@ -21,7 +21,7 @@ export function randomShares(random: Random, names: readonly string[], most: num
   return chosen.map((of, k) => ({ of, share: eighths[k]! / 8 }));
 }
 
-export function shuffled<Item>(random: Random, items: readonly Item[]): Item[] {
+function shuffled<Item>(random: Random, items: readonly Item[]): Item[] {
   const result = [...items];
   for (let k = result.length - 1; k > 0; k--) {
     const other = random.integer(k + 1);

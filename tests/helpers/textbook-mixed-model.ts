@@ -74,39 +74,3 @@ export function predictByDefinition({ G, Z, R, X, y }: GaussianModel) {
     (logDeterminant + information.logDeterminant + y.reduce((sum, value, i) => sum + value * Py[i]![0]!, 0));
   return { u, b, explained, logLikelihood };
 }
-
-export interface HendersonModel {
-  readonly X: Matrix;
-  /** Incidence of each block of random effects and the inverse of its covariance. */
-  readonly blocks: readonly { readonly Z: Matrix; readonly inverseCovariance: Matrix }[];
-  /** 1 / residual variance of each record. */
-  readonly weights: readonly number[];
-  readonly y: readonly number[];
-}
-
-/** Henderson's mixed-model equations, solved densely: fixed effects, then the random ones in order. */
-export function solveHenderson({ X, blocks, weights, y }: HendersonModel): {
-  solution: number[];
-  inverse: Matrix;
-} {
-  const W = y.map((_, r) => [...X[r]!, ...blocks.flatMap(({ Z }) => Z[r]!)]);
-  const size = W[0]!.length;
-  const left = zeros(size, size);
-  const right = zeros(size, 1);
-  for (const [r, row] of W.entries()) {
-    for (const [i, a] of row.entries()) {
-      if (a === 0) continue;
-      right[i]![0]! += weights[r]! * a * y[r]!;
-      for (const [j, b] of row.entries()) left[i]![j]! += weights[r]! * a * b;
-    }
-  }
-  let at = X[0]!.length;
-  for (const { inverseCovariance } of blocks) {
-    for (const [i, row] of inverseCovariance.entries()) {
-      for (const [j, value] of row.entries()) left[at + i]![at + j]! += value;
-    }
-    at += inverseCovariance.length;
-  }
-  const { inverse: C } = inverse(left);
-  return { solution: multiply(C, right).map(([value]) => value!), inverse: C };
-}

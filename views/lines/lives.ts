@@ -83,7 +83,7 @@ export function livesOf(registry: Registry, on: PlainDay): readonly Life[] {
   });
 }
 
-export function fateOf({ state }: Queen): Fate {
+function fateOf({ state }: Queen): Fate {
   if (state.is === 'laying') return 'living';
   if (state.is !== 'gone') return state.is;
   if (state.cause === 'given-away' || state.cause === 'swarmed') return 'left';

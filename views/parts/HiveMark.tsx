@@ -2,13 +2,6 @@ import type { Compass } from '../../src/journal/shared.ts';
 import type { HeadState } from '../../src/registry/queries.ts';
 import styles from './HiveMark.module.css';
 
-export const HEAD_WORDS: Readonly<Record<HeadState, string>> = {
-  proven: 'proven',
-  laying: 'laying',
-  expected: 'expected',
-  'nobody-known': 'nobody known',
-};
-
 const TURN: Readonly<Record<Compass, number>> = {
   S: 0,
   SW: 45,

@@ -57,13 +57,6 @@ export function lastEntry(colony: Colony, on: PlainDay): Entry | undefined {
   return colony.entries.findLast((entry) => firstDay(entry.day) <= on);
 }
 
-/** Winters that the colony is recorded to have come through, by the year of their spring. */
-export function wintersSurvived(colony: Colony): readonly number[] {
-  return colony.entries.flatMap((entry) =>
-    entry.kind === 'winter-outcome' && entry.alive ? [entry.winter] : [],
-  );
-}
-
 /** The winter of which this day asks: the one that ended this spring, or the last one. */
 export function winterInQuestion(on: PlainDay): number {
   return yearOf(on);

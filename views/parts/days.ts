@@ -94,8 +94,3 @@ export function windowText(window: DayWindow, on: PlainDay): string {
   const first = sameMonth ? String(Number(window.first.slice(8))) : dayInYear(window.first, on);
   return `between ${first} and ${dayInYear(window.last, on)}`;
 }
-
-/** "3 days", "1 day". */
-export function daysText(days: number): string {
-  return days === 1 ? '1 day' : `${days} days`;
-}

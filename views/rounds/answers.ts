@@ -1,10 +1,4 @@
-import {
-  type Answer,
-  answersFor,
-  type FindingCode,
-  type Seen,
-  type Task,
-} from '../../graph/calendar/index.ts';
+import type { Answer, FindingCode, Seen, Task } from '../../graph/calendar/index.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { Draft } from '../../src/journal/entry.ts';
 import type { ColonyId, EntryId, QueenId } from '../../src/journal/ids.ts';
@@ -103,6 +97,3 @@ const PAGE_OF: Partial<Record<Task['code'], Parameters<typeof routes.record>[1]>
   'mark-queen': 'queen',
   'look-for-release': 'queen',
 };
-
-/** The answers to offer: what the task names, in its order. */
-export const answersTo = answersFor;

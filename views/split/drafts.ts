@@ -77,7 +77,7 @@ export function headOfSource(plan: SplitPlan, registry: Registry): QueenId | und
 }
 
 /** Whose eggs the cells are: as the keeper named, else those who laid in the box they hung in. */
-export function cellParentage(
+function cellParentage(
   choice: Extract<PlanQueen, { how: 'given-cells' }>,
   plan: SplitPlan,
   registry: Registry,

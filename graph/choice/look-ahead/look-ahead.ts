@@ -24,7 +24,7 @@ export interface LookAheadOptions {
   readonly viable: boolean;
 }
 
-export const LOOK_AHEAD_DEFAULTS: LookAheadOptions = {
+const LOOK_AHEAD_DEFAULTS: LookAheadOptions = {
   onProgress: () => undefined,
   shouldStop: () => false,
   viable: true,

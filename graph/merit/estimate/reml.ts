@@ -28,11 +28,11 @@ import {
 export type Component = (typeof COMPONENTS)[number];
 
 /** Least records and recorded queens for each kind of estimate; more queens than the last are not for dense algebra. */
-export const ESTIMATE_LIMITS = {
+const ESTIMATE_LIMITS = {
   ratio: { records: 150, queens: 60 },
   all: { records: 400, queens: 150 },
 } as const;
-export const MOST_QUEENS = 1500;
+const MOST_QUEENS = 1500;
 
 export interface EstimateOptions {
   /** 'auto': all five where the records are many, else the ratio of the genetic three held as at the start. */
@@ -46,7 +46,7 @@ export interface EstimateOptions {
   readonly onProgress?: (fraction: number) => void;
 }
 
-export const ESTIMATE_DEFAULTS: EstimateOptions = {
+const ESTIMATE_DEFAULTS: EstimateOptions = {
   estimate: 'auto',
   mostIterations: 60,
   tolerance: 1e-7,

@@ -18,7 +18,7 @@ export interface SolveOptions {
   readonly onProgress?: (fraction: number) => void;
 }
 
-export const SOLVE_DEFAULTS: SolveOptions = { tolerance: 1e-8, mostIterations: 1000 };
+const SOLVE_DEFAULTS: SolveOptions = { tolerance: 1e-8, mostIterations: 1000 };
 
 export interface SolveOutcome {
   readonly converged: boolean;

@@ -54,7 +54,7 @@ export interface LineScoreOptions {
   readonly meanWorth: number;
 }
 
-export const LINE_SCORE_DEFAULTS: LineScoreOptions = {
+const LINE_SCORE_DEFAULTS: LineScoreOptions = {
   level: DEFAULT_LEVEL,
   fewestColonyWinters: 5,
   sureness: 0.95,

@@ -70,7 +70,7 @@ export interface EmpiricalPriorOptions {
   readonly fewestGroups: number;
 }
 
-export const EMPIRICAL_PRIOR_DEFAULTS: EmpiricalPriorOptions = {
+const EMPIRICAL_PRIOR_DEFAULTS: EmpiricalPriorOptions = {
   fallbackStrength: 8,
   logSpread: 1,
   fewestGroups: 4,

@@ -16,7 +16,7 @@ import type { DefaultVariances } from './trait.ts';
 /** Relationship of the worker group of a queen with 12 unrelated mates to itself. */
 const WORKER_GROUP = (1 + 2 / 12) / 4;
 /** Comparisons inside groups from which the keeper's own spread is taken (assumed). */
-export const FEWEST_DEGREES = 20;
+const FEWEST_DEGREES = 20;
 /** The spread read from the records is believed between these multiples of the assumed one (assumed). */
 const SCALE_RANGE = [0.25, 4] as const;
 

@@ -9,7 +9,7 @@
 import type { Figure } from './trait.ts';
 
 /** Variance of one judgement around what the colony is, in squared points (assumed). */
-export const JUDGING_VARIANCE = 0.1;
+const JUDGING_VARIANCE = 0.1;
 /** Least evaluations a season by the protocol: Büchler et al. 2013, section 3.1.4 (read): three to six. */
 export const PROTOCOL_EVALUATIONS = 3;
 

@@ -33,13 +33,13 @@ const MONTHS = [
 ] as const;
 
 /** "14 May 2024", "May 2024" or "2024", as far as it is known. */
-export function plainDay(day: RoughDay): string {
+function plainDay(day: RoughDay): string {
   const [year = '', month, date] = day.split('-');
   const named = month === undefined ? year : `${MONTHS[Number(month) - 1]} ${year}`;
   return date === undefined ? named : `${Number(date)} ${named}`;
 }
 
-export function dayWords(day: RoughDay): string {
+function dayWords(day: RoughDay): string {
   return `${isExactDay(day) ? 'on' : 'in'} ${plainDay(day)}`;
 }
 

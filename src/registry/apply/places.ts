@@ -88,7 +88,7 @@ const QUEEN_ENDS_WITH: Partial<Record<LossCause, QueenLossCause>> = {
  * Ends a colony with its queen and the queens expected in it. A winter found lost in spring and the loss entered by
  * itself are one end: the second adds to the history and contradicts nothing.
  */
-export function endColony(draft: RegistryDraft, entry: Entry, colony: ColonyId, cause: LossCause): void {
+function endColony(draft: RegistryDraft, entry: Entry, colony: ColonyId, cause: LossCause): void {
   const record = draft.colonies.get(colony);
   if (!record) return;
   if (record.ended) {

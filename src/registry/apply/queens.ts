@@ -20,7 +20,7 @@ import { closeTenure, endQueen, expectIn, headOf, headsOf, openTenure, stopExpec
  * How likely an unmarked queen in the place of a marked one is her daughter. An assumption, shown as such wherever it
  * counts: the rest is a swarm or a virgin that flew in.
  */
-export const SUPERSEDURE_PROBABILITY = 0.9;
+const SUPERSEDURE_PROBABILITY = 0.9;
 
 function enteredFacts(entry: EntryOf<'queen-entered'>) {
   return {

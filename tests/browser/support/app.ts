@@ -16,8 +16,8 @@ const ARGUMENTS = [
   '--disable-quic',
 ];
 
-export const PHONE = { width: 390, height: 844 };
-export const DESK = { width: 1440, height: 900 };
+const PHONE = { width: 390, height: 844 };
+const DESK = { width: 1440, height: 900 };
 
 export interface RunningApp {
   readonly url: string;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { computeInline } from '../../../src/workers/compute-inline.ts';
+import { computeInline } from '../../helpers/compute-inline.ts';
 import { DEMO_DAY, demoEntries } from '../../helpers/demo.ts';
 import { device, unwrap } from '../../helpers/devices.ts';
 

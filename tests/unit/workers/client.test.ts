@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { computeInWorker } from '../../../src/workers/client.ts';
-import { computeInline } from '../../../src/workers/compute-inline.ts';
 import type { Request, Response, Tasks } from '../../../src/workers/messages.ts';
+import { computeInline } from '../../helpers/compute-inline.ts';
 
 /** A worker that does nothing by itself: the test says when it answers. */
 class PuppetWorker {

@@ -1,7 +1,7 @@
-import type { Compute } from './messages.ts';
-import { runTask } from './run-task.ts';
+import type { Compute } from '../../src/workers/messages.ts';
+import { runTask } from '../../src/workers/run-task.ts';
 
-/** The numerics here and now, for tests and the command line. */
+/** The numerics here and now, without a worker. */
 export function computeInline(): Compute {
   return {
     run: async (kind, work, { signal, onProgress } = {}) => {
