@@ -1,4 +1,11 @@
-export type { MatingWork, RunOptions, TaskKind, Tasks, TraitVariances } from '../workers/messages.ts';
+export type {
+  GenesKept,
+  GenesKeptWork,
+  MatingWork,
+  TaskKind,
+  Tasks,
+  TraitVariances,
+} from '../workers/messages.ts';
 export type { Keeper, Records, Store, UnionPreview, WrittenAction } from './contract.ts';
 export type { StoredPhoto } from './db.ts';
 export type { Evaluated, EvaluationState } from './evaluation.ts';

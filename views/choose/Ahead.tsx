@@ -2,13 +2,13 @@ import { useRef, useState } from 'preact/hooks';
 import type { SeasonOutlook } from '../../graph/choice/look-ahead/look-ahead.ts';
 import { Button } from '../parts/Button.tsx';
 import { Notice } from '../parts/Notice.tsx';
+import { Progress } from '../parts/Progress.tsx';
+import { useAskedTask } from '../parts/use-task.ts';
 import styles from './Ahead.module.css';
 import { OutlookFigures } from './OutlookFigures.tsx';
 import { PolicyForm } from './PolicyForm.tsx';
 import { lookAheadWork, type Outlook, ownDronesOf, problemWords, startWords, usualPolicy } from './policy.ts';
 import type { Choice } from './use-choice.ts';
-import { useAskedTask } from './use-task.ts';
-import { Progress } from './Waiting.tsx';
 
 const SEASONS = 10;
 

@@ -3,13 +3,13 @@ import type { OwnVariances } from '../../src/store/settings.ts';
 import { Button } from '../parts/Button.tsx';
 import { dayText } from '../parts/days.ts';
 import { Notice } from '../parts/Notice.tsx';
+import { Progress } from '../parts/Progress.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
+import { useAskedTask } from '../parts/use-task.ts';
 import { Estimates } from './Estimates.tsx';
 import type { Choice } from './use-choice.ts';
 import { useSetting } from './use-setting.ts';
-import { useAskedTask } from './use-task.ts';
 import styles from './Variances.module.css';
-import { Progress } from './Waiting.tsx';
 
 /** Variances from the keeper's own records, on request; used only where the keeper says so. */
 export function Variances({ choice }: { readonly choice: Choice }) {

@@ -2,12 +2,12 @@ import { useMemo, useState } from 'preact/hooks';
 import type { MatingOutlook } from '../../graph/choice/what-if-mating.ts';
 import { Button } from '../parts/Button.tsx';
 import { Notice } from '../parts/Notice.tsx';
+import { useTask } from '../parts/use-task.ts';
 import { KeptMatings } from './KeptMatings.tsx';
 import { MatingForm } from './MatingForm.tsx';
 import { MatingResult } from './MatingResult.tsx';
 import { type MatingQuestion, matingWork, questionWords } from './mating.ts';
 import type { Choice } from './use-choice.ts';
-import { useTask } from './use-task.ts';
 import styles from './WhatIf.module.css';
 
 /** What would come of one mating, before it is made. */

@@ -10,10 +10,10 @@ import type { Choosing } from '../../src/store/settings.ts';
 import { traitWeights } from '../../src/store/trait-weights.ts';
 import { useStore } from '../app/store-context.ts';
 import { type LineFacts, lineFacts } from '../lines/facts.ts';
+import { useTask } from '../parts/use-task.ts';
 import { type Breeder, breedersOf, contributionProblem, type Plan, planOf, pointAt } from './plan.ts';
 import { type Ranking, rankingOf } from './ranking.ts';
 import { useSetting } from './use-setting.ts';
-import { useTask } from './use-task.ts';
 
 /** Everything that the parts of the screen share: the ranking by the weights of now, and the daughters planned. */
 export interface Choice {

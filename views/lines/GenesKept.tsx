@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import type { Evaluated } from '../../src/store/evaluation.ts';
-import { useAskedTask } from '../choose/use-task.ts';
-import { Progress } from '../choose/Waiting.tsx';
+import { Progress } from '../parts/Progress.tsx';
+import { useAskedTask } from '../parts/use-task.ts';
 import styles from './Breadth.module.css';
 import { genesKeptWork, genesLead, genesRows } from './genes-kept.ts';
 

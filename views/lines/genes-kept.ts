@@ -1,7 +1,7 @@
 import type { QueenGroup, RetainedAlleles } from '../../graph/alleles/retained.ts';
 import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
-import type { GenesKept, GenesKeptWork } from '../../src/workers/messages.ts';
+import type { GenesKept, GenesKeptWork } from '../../src/store/index.ts';
 import { queensText, winterText } from './words.ts';
 
 /** What the queens of each winter carried, and those of now: so that a loss of genes is seen as it comes. */
@@ -51,7 +51,7 @@ export function genesRows(
 /** "12 (10 to 14)": the middle history, and what nine in ten lie between; one figure where they agree. */
 function bandText({ median, low, high }: RetainedAlleles): string {
   const [middle, least, most] = [median, low, high].map(Math.round);
-  return least === most ? String(middle) : `${middle} (${least} to ${most})`;
+  return least === most ? String(middle) : `${middle} (${least}\u00a0to\u00a0${most})`;
 }
 
 /** What the last row says. */
