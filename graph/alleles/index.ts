@@ -1,6 +1,5 @@
 export * from './drone-source.ts';
 export * from './expected-loss.ts';
-export * from './mate-spread.ts';
 export * from './populations.ts';
 export * from './retained.ts';
 export * from './viability.ts';

@@ -11,14 +11,7 @@
  *   1950, J. Hered. 41:151, whose tables were not found, so these values are derived.
  */
 import { describe, expect, it } from 'vitest';
-import {
-  broodViability,
-  droneSource,
-  lossFromKinship,
-  mateSpread,
-  unrelatedLoss,
-  viabilityQuantile,
-} from '../../graph/alleles/index.ts';
+import { broodViability, droneSource, lossFromKinship, unrelatedLoss } from '../../graph/alleles/index.ts';
 import { RELATIVES, smallPedigree } from '../helpers/small-pedigrees.ts';
 
 describe('sex alleles, against published values', () => {
@@ -31,33 +24,50 @@ describe('sex alleles, against published values', () => {
     },
   );
 
-  it('one drone that matches leaves half of the brood, none leaves all (Woyke 1963)', () => {
-    expect(mateSpread(0.25, 1).outcomes.map(({ viability }) => viability)).toEqual([1, 0.5]);
+  it('one drone that matches leaves half of the brood, one that does not leaves all (Woyke 1963)', () => {
+    const pedigree = smallPedigree(RELATIVES);
+    const brother = droneSource(pedigree, {
+      kind: 'drone-mothers',
+      droneMothers: [{ of: 'D', share: 1 }],
+      backgrounds: [],
+    });
+    const alleles = new Map([['base', { count: Infinity }]]);
+    const found = broodViability(
+      pedigree,
+      { of: { queen: 'V' }, drones: brother, mates: 1, alleles },
+      { histories: 20_000 },
+    );
+    // A brother carries the allele that both got of their dam half of the time.
+    expect([found.low, found.high]).toEqual([0.5, 1]);
+    expect(found.noMatch).toBeCloseTo(0.5, 1);
   });
 
-  it('m matched of 12 drones leave 1 - m/24 of the brood', () => {
-    const { outcomes } = mateSpread(0.1, 12);
-    expect([1, 2, 3, 6, 12].map((m) => outcomes[m]!.viability)).toEqual([
-      23 / 24,
-      11 / 12,
-      7 / 8,
-      3 / 4,
-      1 / 2,
-    ]);
-  });
+  describe('10 alleles and 12 unrelated drones: matched drones are binomial, each costs half of his own brood', () => {
+    const pedigree = smallPedigree(RELATIVES);
+    const drones = droneSource(pedigree, {
+      kind: 'drone-mothers',
+      droneMothers: [],
+      backgrounds: [{ of: 'base', share: 1 }],
+    });
+    const alleles = new Map([['base', { count: 10 }]]);
+    const found = broodViability(
+      pedigree,
+      { of: { queen: 'V' }, drones, mates: 12, alleles },
+      { histories: 40_000 },
+    );
 
-  it('10 alleles and 12 drones: mean 0.9, variance 1/300, no match 0.8^12', () => {
-    const spread = mateSpread(0.1, 12);
-    expect(spread.mean).toBeCloseTo(0.9, 12);
-    expect(spread.standardDeviation ** 2).toBeCloseTo(1 / 300, 12);
-    expect(spread.noMatch).toBeCloseTo(0.0687195, 7);
-    const mean = spread.outcomes.reduce((sum, each) => sum + each.probability * each.viability, 0);
-    expect(mean).toBeCloseTo(0.9, 12);
-  });
+    it('mean 0.9, variance 1/300, no match 0.8^12', () => {
+      expect(Math.abs(found.mean - 0.9)).toBeLessThan(4 * found.standardError);
+      expect(found.standardDeviation).toBeCloseTo(Math.sqrt(1 / 300), 3);
+      expect(found.noMatch).toBeCloseTo(0.0687195, 2);
+    });
 
-  it('half of the queens of 10 alleles and 12 drones stay at or below 22/24, the middle of the binomial', () => {
-    // P(m >= 3) = 1 - sum over m < 3 of C(12, m) 0.2^m 0.8^(12 - m) = 0.4417 and P(m >= 2) = 0.7251.
-    expect(viabilityQuantile(mateSpread(0.1, 12), 0.5)).toBeCloseTo(22 / 24, 12);
+    it('half of the queens stay at or below 22/24, the middle of the binomial; nine in ten between 19/24 and 1', () => {
+      // C(12, m) 0.2^m 0.8^(12 - m): P(m >= 3) = 0.4417, P(m >= 2) = 0.7251; P(m >= 5) = 0.0726, P(m >= 6) = 0.0194.
+      expect(found.median).toBeCloseTo(22 / 24, 12);
+      expect(found.low).toBeCloseTo(19 / 24, 12);
+      expect(found.high).toBe(1);
+    });
   });
 
   it('unequal frequencies are conditioned on the queen being heterozygous', () => {

@@ -49,10 +49,10 @@ describe('the genes carried into each winter', () => {
     );
     expect(rows).toEqual([
       { when: '2025/26', queens: 1, sex: '2', founders: '2' },
-      { when: 'now', queens: 2, sex: '3 (3 to 4)', founders: '4' },
+      { when: 'now', queens: 2, sex: '3 (3\u00a0to\u00a04)', founders: '4' },
     ]);
     expect(genesLead(rows)).toBe(
-      'The 2 queens who lay now carry 3 (3 to 4) different sex alleles and 4 different genes of founders at any other place, of 4 at most.',
+      'The 2 queens who lay now carry 3 (3\u00a0to\u00a04) different sex alleles and 4 different genes of founders at any other place, of 4 at most.',
     );
     expect(genesLead([])).toBe('');
   });
