@@ -1,12 +1,12 @@
-import { firstDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
+import { firstDay, lastDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { ColonyId } from '../../journal/ids.ts';
-import { isAlive } from '../../registry/queries.ts';
+import { colonyOfQueen, isAlive } from '../../registry/queries.ts';
 import type { Colony, Registry } from '../../registry/state.ts';
 import type { Cast, CastContext, PlannedQueen } from './cast.ts';
 import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
 import { earliest, evidenceDays, outcomeDay } from './timeline.ts';
-import { nameKey } from './values/name.ts';
+import { labelKey, nameKey } from './values/name.ts';
 
 /** A colony of the table: on record already, or to be started. A label may stand on one after the other. */
 export interface PlannedBox {
@@ -39,7 +39,11 @@ export function castBoxes(
   const all: PlannedBox[] = [];
   const ofRow = new Map<number, PlannedBox>();
   const labelled = rows.filter((row) => row.colony !== undefined);
-  for (const group of groupBy(labelled, boxKey).values()) {
+  const yards = yardsByLabel(labelled);
+  const headed = (row: ReadRow) => headedBox(row, cast, context.registry, today);
+  const keyOf = (row: ReadRow) => headed(row)?.id ?? boxKey(row, yards);
+  for (const group of groupBy(labelled, keyOf).values()) {
+    const yard = group.find((row) => row.yard !== undefined)?.yard;
     const ordered = [...group].sort(
       (a, b) => compareDays(startOf(a, cast, entered), startOf(b, cast, entered)) || a.line - b.line,
     );
@@ -47,11 +51,12 @@ export function castBoxes(
     let ended: PlainDay | undefined;
     for (const row of ordered) {
       const start = startOf(row, cast, entered) ?? (today as string as RoughDay);
-      if (
-        !box ||
-        (ended !== undefined && firstDay(start) >= ended && cast.ofRow.get(row.line) !== box.heads.at(-1))
-      ) {
-        box = openBox(row, start, context, ended !== undefined);
+      const another =
+        ended !== undefined && firstDay(start) >= ended && cast.ofRow.get(row.line) !== box?.heads.at(-1);
+      const gone = box?.known?.ended && lastDay(box.known.ended.day) < firstDay(start);
+      if (!box || another || gone) {
+        const known = another ? undefined : (headed(row) ?? knownBox(context.registry, row, yard, start));
+        box = openBox(row, yard, start, context, known);
         all.push(box);
         ended = undefined;
       }
@@ -70,9 +75,33 @@ function boxesByQueen(boxes: readonly PlannedBox[]): ReadonlyMap<PlannedQueen, r
   );
 }
 
-/** One label at two yards is two boxes. */
-function boxKey(row: ReadRow): string {
-  return `${nameKey(row.colony ?? '')}|${nameKey(row.yard ?? '')}`;
+/** One label at two yards is two boxes. A row that names no yard means the only one at which its label stands. */
+function boxKey(row: ReadRow, yards: ReadonlyMap<string, ReadonlySet<string>>): string {
+  const label = labelKey(row.colony ?? '');
+  const all = yards.get(label);
+  const only = all?.size === 1 ? [...all][0] : undefined;
+  return `${label}|${row.yard === undefined ? (only ?? '') : nameKey(row.yard)}`;
+}
+
+function yardsByLabel(rows: readonly ReadRow[]): ReadonlyMap<string, ReadonlySet<string>> {
+  const named = rows.filter(({ yard }) => yard !== undefined);
+  return new Map(
+    [...groupBy(named, ({ colony }) => labelKey(colony ?? ''))].map(([label, group]) => [
+      label,
+      new Set(group.map(({ yard }) => nameKey(yard ?? ''))),
+    ]),
+  );
+}
+
+/** The colony on record that the queen of the row headed then, where it bore the label of the row. */
+function headedBox(row: ReadRow, cast: Cast, registry: Registry, today: PlainDay): Colony | undefined {
+  const queen = cast.ofRow.get(row.line)?.known;
+  const colony = queen && colonyOfQueen(registry, queen, row.date ? firstDay(row.date) : today);
+  return colony && bears(colony, labelKey(row.colony ?? '')) ? colony : undefined;
+}
+
+function bears(colony: Colony, key: string): boolean {
+  return labelKey(colony.label) === key || colony.labels.some(({ label }) => labelKey(label) === key);
 }
 
 function compareDays(a: RoughDay | undefined, b: RoughDay | undefined): number {
@@ -91,14 +120,18 @@ function startOf(
   return earliest([...evidenceDays(row), ...(head ? [head] : [])]);
 }
 
-function openBox(row: ReadRow, from: RoughDay, context: CastContext, again: boolean): PlannedBox {
-  const label = row.colony ?? '';
-  const known = again ? undefined : knownBox(context.registry, label, row.yard, from);
+function openBox(
+  row: ReadRow,
+  yard: string | undefined,
+  from: RoughDay,
+  context: CastContext,
+  known: Colony | undefined,
+): PlannedBox {
   return {
     id: known?.id ?? (context.newId() as ColonyId),
     ...(known ? { known } : {}),
-    label,
-    ...(row.yard ? { yard: row.yard } : {}),
+    label: row.colony ?? '',
+    ...(yard ? { yard } : {}),
     rows: [],
     heads: [],
     from,
@@ -108,14 +141,12 @@ function openBox(row: ReadRow, from: RoughDay, context: CastContext, again: bool
 /** The colony on record with this label: one alive on the day before any other, one at the yard named before others. */
 function knownBox(
   registry: Registry,
-  label: string,
+  row: ReadRow,
   yard: string | undefined,
   day: RoughDay,
 ): Colony | undefined {
-  const key = nameKey(label);
-  const named = [...registry.colonies.values()].filter(
-    (colony) => nameKey(colony.label) === key || colony.labels.some((each) => nameKey(each.label) === key),
-  );
+  const key = labelKey(row.colony ?? '');
+  const named = [...registry.colonies.values()].filter((colony) => bears(colony, key));
   const at = named.filter((colony) => {
     const name = registry.yards.get(colony.stays.at(-1)?.yard ?? ('' as never))?.name;
     return yard === undefined || (name !== undefined && nameKey(name) === nameKey(yard));

@@ -6,7 +6,7 @@ import { groupBy } from './group-by.ts';
 import { knownQueens, knownUnnamed } from './known.ts';
 import type { Question } from './questions.ts';
 import type { ReadRow } from './row.ts';
-import { type NamedQueen, nameKey } from './values/name.ts';
+import { labelKey, type NamedQueen, nameKey } from './values/name.ts';
 
 /** A queen of the table: on record already, or to be entered. */
 export interface PlannedQueen {
@@ -83,7 +83,7 @@ function castSame(
 ): readonly PlannedQueen[] {
   const first = rows[0];
   if (!first) return [];
-  const boxes = groupBy(rows, (row) => nameKey(row.colony ?? ''));
+  const boxes = groupBy(rows, (row) => labelKey(row.colony ?? ''));
   boxes.delete('');
   const split =
     boxes.size > 1 && rows.every((row) => row.date === undefined) && asksSplit(rows, boxes.size, context);
@@ -205,7 +205,7 @@ function castUnnamed(cast: Cast, rows: readonly ReadRow[], context: CastContext)
   for (const row of rows) {
     if (row.queen || (row.dam?.is !== 'named' && !row.born && row.mark?.is !== 'marked')) continue;
     const dams = row.dam?.is === 'named' ? row.dam.dams.map(({ name }) => nameKey(name)).join('|') : '';
-    const key = row.colony ? `${nameKey(row.colony)} ${dams} ${yearOfRow(row) ?? ''}` : `row ${row.line}`;
+    const key = row.colony ? `${labelKey(row.colony)} ${dams} ${yearOfRow(row) ?? ''}` : `row ${row.line}`;
     let queen = unnamed.get(key);
     if (!queen) {
       const taken = new Set(cast.queens.map(({ id }) => id));

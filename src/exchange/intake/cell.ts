@@ -1,8 +1,8 @@
-import { firstDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
+import { firstDay, type PlainDay, type RoughDay, yearOf } from '../../journal/day.ts';
 import type { ColumnMapping } from './columns.ts';
 import { type ReadRow, rowProblem } from './row.ts';
 import type { ColumnSettings, Settings } from './settings.ts';
-import { readDay } from './values/day.ts';
+import { monthIn, readDay } from './values/day.ts';
 
 /** One cell with what is known of its column and its table. */
 export interface Cell {
@@ -36,14 +36,24 @@ export function block(row: ReadRow, cell: Cell, because: string, remedy: string)
   row.problems.push(rowProblem(row.line, cell.column, { found: cell.text, because, remedy, blocks: true }));
 }
 
-/** The day of a record in a cell: of the year over the column, of the row, or as the keeper answered. */
+/** The day of a record in a cell: of the year or month over the column, of the row or its season, or as the keeper answered. */
 export function recordDay(row: ReadRow, cell: Cell): RoughDay | undefined {
-  if (cell.column.year !== undefined && cell.column.field !== 'winter')
-    return String(cell.column.year) as RoughDay;
+  const own = cell.column.field === 'winter' ? undefined : cell.column.year;
+  const year = own ?? row.season ?? (row.date && yearOf(row.date));
+  const month = monthIn(cell.column.header);
+  if (month !== undefined && year !== undefined) return inMonth(row.date, year, month);
+  if (own !== undefined) return String(own) as RoughDay;
   if (row.date) return row.date;
+  if (row.season !== undefined) return String(row.season) as RoughDay;
   if (!cell.all.recordsDay) return undefined;
   const read = readDay(cell.all.recordsDay, cell.today, 'day-first');
   return read.is === 'day' && firstDay(read.day) <= cell.today ? read.day : undefined;
+}
+
+/** The day of the row where it lies in the month that stands over the column, else that month. */
+function inMonth(date: RoughDay | undefined, year: number, month: number): RoughDay {
+  const named = `${year}-${String(month).padStart(2, '0')}`;
+  return date?.startsWith(named) ? date : (named as RoughDay);
 }
 
 export function undated(row: ReadRow, cell: Cell): void {

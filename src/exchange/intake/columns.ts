@@ -6,7 +6,7 @@ import { matchHeader, type Table } from './table.ts';
 import { readDay } from './values/day.ts';
 import { readMark } from './values/mark.ts';
 import { readMites } from './values/mites.ts';
-import { descentFrom } from './values/name.ts';
+import { descentFrom, nameKey } from './values/name.ts';
 import { readOutcome, readWinter } from './values/outcome.ts';
 
 /** What a column is taken to hold. The keeper may change `field`. */
@@ -37,6 +37,7 @@ const ONCE: ReadonlySet<Field> = new Set([
   'colony',
   'yard',
   'born',
+  'season',
   'date',
   'mark',
   'origin',
@@ -60,7 +61,32 @@ export function guessColumns(table: Table, today: PlainDay): readonly ColumnMapp
       ...(year === undefined ? {} : { year }),
     };
   });
-  return onlyOnce(mappings);
+  return onlyOnce(
+    mappings.map((mapping) => (isSeason(mapping, mappings, rows) ? asSeason(mapping) : mapping)),
+  );
+}
+
+/** A year is that of the row, and not of her birth, where the same queens stand in rows of several years. */
+function isSeason(
+  { field, column }: ColumnMapping,
+  mappings: readonly ColumnMapping[],
+  rows: Table['rows'],
+): boolean {
+  const queen = mappings.find((mapping) => mapping.field === 'queen')?.column;
+  if (field !== 'born' || queen === undefined) return false;
+  const years = new Map<string, Set<string>>();
+  for (const { cells } of rows) {
+    const [name = '', year = ''] = [cells[queen], cells[column]];
+    if (name === '' || !/^(19|20)\d\d$/.test(year)) continue;
+    years.set(nameKey(name), (years.get(nameKey(name)) ?? new Set()).add(year));
+  }
+  const several = [...years.values()].filter((set) => set.size > 1).length;
+  return several >= 2 && several * 4 >= years.size;
+}
+
+function asSeason(mapping: ColumnMapping): ColumnMapping {
+  const because = 'The same queens stand in it with several years.';
+  return { ...mapping, field: 'season', confidence: 0.7, because };
 }
 
 function guessColumn(header: string, cells: readonly string[], today: PlainDay): Guess {
@@ -69,17 +95,34 @@ function guessColumn(header: string, cells: readonly string[], today: PlainDay):
     (best, each) => (each.confidence > best.confidence ? each : best),
   );
   const seen = guessByCells(cells, today);
+  if (named.confidence < 0.6 && isWinter(words, cells))
+    return {
+      field: 'winter',
+      confidence: 0.8,
+      because: 'A winter stands over it, and its cells say who lived.',
+    };
   if (named.confidence < 0.6)
     return seen ?? { field: 'note', confidence: 0.2, because: 'Nothing tells what it is; kept as a note.' };
   if (seen && named.field === seen.field)
     return { ...named, confidence: 1, because: `"${header}" stands over it, and its cells agree.` };
-  const swapped = seen && WITHIN[named.field]?.includes(seen.field) ? seen : undefined;
+  const plain = named.field === 'born' && BIRTH.test(words);
+  const swapped = seen && !plain && WITHIN[named.field]?.includes(seen.field) ? seen : undefined;
   if (swapped)
     return {
       ...swapped,
       because: `"${header}" stands over it; its cells tell which kind. ${swapped.because}`,
     };
   return { ...named, because: `"${header}" stands over it.` };
+}
+
+/** Words that mean a birth, whatever days stand below them. */
+const BIRTH =
+  /\b(born|birth|hatched|emerged|geburtsjahr|geb|geboren|geschlupft|narozeni|fodt|fodd|syntymavuosi)\b/;
+
+/** "2022/23" over cells that say alive or dead. */
+function isWinter(header: string, cells: readonly string[]): boolean {
+  const told = cells.filter((cell) => readOutcome(cell) !== undefined).length;
+  return /^(\d\d)?\d\d (\d\d)?\d\d$/.test(header) && told > 0 && told * 2 >= cells.length;
 }
 
 /** Words that stand over columns of several kinds, which only the cells tell apart. */

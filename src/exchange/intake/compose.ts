@@ -50,7 +50,9 @@ export function compose(scene: Scene): readonly PlannedDraft[] {
 function composeYards({ boxes, context, today }: Scene): readonly PlannedDraft[] {
   const started = boxes.all.filter((box) => !box.known);
   const drafts: PlannedDraft[] = [];
-  for (const [name, group] of groupBy(started, (box) => box.yard ?? yardAnswer(context))) {
+  const yardOf = (box: PlannedBox) => box.yard ?? yardAnswer(context);
+  for (const group of groupBy(started, (box) => nameKey(yardOf(box))).values()) {
+    const name = group[0] ? yardOf(group[0]) : '';
     const known = [...context.registry.yards.values()].find((yard) => nameKey(yard.name) === nameKey(name));
     const opened = earliest(group.map(({ from }) => from)) ?? (today as string as RoughDay);
     const yard = known?.id ?? (context.newId() as YardId);

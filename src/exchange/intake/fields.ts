@@ -8,6 +8,7 @@ export type Field =
   | 'colony'
   | 'yard'
   | 'born'
+  | 'season'
   | 'date'
   | 'mark'
   | 'origin'
@@ -91,6 +92,13 @@ export const FIELDS: Readonly<Record<Field, FieldFacts>> = {
       age of queen, made, geburtsjahr, jahr, jahrgang, geschlupft, annee, ano, anno, jaar, ar,
       queen born, date born, introduced, rok, rok narození, ročník, rok matki, rocznik, född, født, årgang,
       fødselsår, vuosi, syntymävuosi, geb, geboren, рік, год`),
+  },
+  season: {
+    title: 'Season',
+    hint: 'The year that the row tells of, where a queen has a row for each.',
+    synonyms: words(`
+      season, bee season, bee year, saison, bienenjahr, temporada, stagione, seizoen, sezon, sezóna, säsong, sesong,
+      kausi, kesä, сезон`),
   },
   date: {
     title: 'Date',

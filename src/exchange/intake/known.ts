@@ -3,7 +3,7 @@ import type { QueenId } from '../../journal/ids.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
 import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
-import { type NamedQueen, nameKey } from './values/name.ts';
+import { labelKey, type NamedQueen, nameKey } from './values/name.ts';
 
 /** Finds queens on record that a row may mean. */
 
@@ -43,8 +43,8 @@ export function knownUnnamed(
     const damNames = (queen.parentage?.dams ?? []).map((dam) =>
       nameKey(registry.queens.get(dam.queen)?.name ?? ''),
     );
-    const labels = queen.tenures.map((tenure) => nameKey(registry.colonies.get(tenure.colony)?.label ?? ''));
-    const sameBox = row.colony === undefined ? labels.length === 0 : labels.includes(nameKey(row.colony));
+    const labels = queen.tenures.map((tenure) => labelKey(registry.colonies.get(tenure.colony)?.label ?? ''));
+    const sameBox = row.colony === undefined ? labels.length === 0 : labels.includes(labelKey(row.colony));
     const born = queen.born && yearOf(queen.born.first);
     return sameBox && born === year && damNames.sort().join('|') === dams.join('|');
   });

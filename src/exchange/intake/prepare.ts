@@ -4,7 +4,7 @@ import { type Cast, type CastContext, yearOfRow } from './cast.ts';
 import { type ReadRow, rowProblem } from './row.ts';
 import { sampleWords } from './summary.ts';
 import { readDay } from './values/day.ts';
-import { nameKey } from './values/name.ts';
+import { labelKey } from './values/name.ts';
 import { lostWords } from './values/outcome.ts';
 
 /** Settles what the cells of a row leave open before boxes are told apart: labels that are missing, days of losses. */
@@ -118,9 +118,9 @@ function endedMeans({ ask }: CastContext): NonNullable<ReadRow['outcome']> {
 function hasSuccessor(row: ReadRow, rows: readonly ReadRow[]): boolean {
   const year = yearOfRow(row);
   if (row.colony === undefined || year === undefined) return false;
-  const key = nameKey(row.colony);
+  const key = labelKey(row.colony);
   return rows.some(
-    (other) => other !== row && nameKey(other.colony ?? '') === key && (yearOfRow(other) ?? 0) > year,
+    (other) => other !== row && labelKey(other.colony ?? '') === key && (yearOfRow(other) ?? 0) > year,
   );
 }
 

@@ -1,3 +1,4 @@
+import { yearOf } from '../../journal/day.ts';
 import { asNote, type Cell, keepAsNote, type Reader, recordDay, undated } from './cell.ts';
 import { readMixed } from './mixed.ts';
 import type { InspectionField, ReadRow } from './row.ts';
@@ -49,6 +50,10 @@ function severalMeanings(text: string): boolean {
 
 function winterOf(row: ReadRow, cell: Cell): number | undefined {
   const said = readWinter(cell.text) ?? cell.settings.winter;
+  if (said === 'after-season' || said === 'before-season') {
+    const season = row.season ?? (row.date && yearOf(row.date));
+    return season === undefined ? undefined : said === 'after-season' ? season + 1 : season;
+  }
   if (said !== 'after-birth') return said;
   const born = row.born ?? row.queen?.year;
   return born === undefined ? undefined : Number(String(born).slice(0, 4)) + 1;
@@ -135,8 +140,9 @@ function readAsMixed(row: ReadRow, cell: Cell, because: string, remedy: string):
 
 export function readMiteCell(row: ReadRow, cell: Cell): void {
   if (saysUnknown(cell.text)) return;
-  const read = readMites(cell.text, miteHeader(cell.column.header));
-  if (read.is === 'unreadable') {
+  const { bees } = cell.settings;
+  const read = readMites(cell.text, { ...(bees ? { bees } : {}), ...miteHeader(cell.column.header) });
+  if (read.is !== 'count') {
     keepAsNote(row, cell, read.because, read.remedy);
     return;
   }

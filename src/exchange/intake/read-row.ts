@@ -1,4 +1,4 @@
-import { firstDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
+import { firstDay, type PlainDay, type RoughDay, yearOf } from '../../journal/day.ts';
 import { asNote, block, type Cell, keepAsNote, type Reader } from './cell.ts';
 import type { ColumnMapping } from './columns.ts';
 import type { Field } from './fields.ts';
@@ -41,8 +41,10 @@ export function readRow(
   return read;
 }
 
+const FIRST: ReadonlySet<Field> = new Set<Field>(['queen', 'date', 'born', 'season']);
+
 function turnOf(field: Field): number {
-  return field === 'queen' || field === 'date' || field === 'born' ? 0 : 1;
+  return FIRST.has(field) ? 0 : 1;
 }
 
 const READERS: Readonly<Record<Field, Reader>> = {
@@ -63,6 +65,10 @@ const READERS: Readonly<Record<Field, Reader>> = {
   born: (row, cell) => {
     const day = dayIn(row, cell);
     if (day) row.born = day;
+  },
+  season: (row, cell) => {
+    const day = dayIn(row, cell);
+    if (day) row.season = yearOf(day);
   },
   date: (row, cell) => {
     const day = dayIn(row, cell);

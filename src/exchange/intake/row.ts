@@ -31,6 +31,8 @@ export interface ReadRow {
   colony?: string;
   yard?: string;
   born?: RoughDay;
+  /** The year that the row tells of. */
+  season?: number;
   date?: RoughDay;
   ended?: RoughDay;
   mark?: ReadMark;

@@ -16,10 +16,14 @@ export type Scale = '1-4' | '1-5' | '5-1' | '1-10' | '10-1' | 'leave-as-note';
 export interface ColumnSettings {
   readonly order?: DayOrder;
   readonly scale?: Scale;
-  /** The winter meant, by its spring; or the first winter of each queen. */
-  readonly winter?: number | 'after-birth';
+  /** The winter meant, by its spring; or the first of each queen; or the one after or before the season of the row. */
+  readonly winter?: number | RelativeWinter;
   readonly miteMethod?: 'wash' | 'sugar-shake';
+  /** Bees of a sample, where the cells give a mere number or a percentage. */
+  readonly bees?: number;
 }
+
+type RelativeWinter = 'after-birth' | 'after-season' | 'before-season';
 
 export interface Settings {
   readonly columns: ReadonlyMap<number, ColumnSettings>;
@@ -51,12 +55,14 @@ export function columnSettings(
     const scale = ask(scaleAsked) ?? (scaleAsked && 'leave-as-note');
     const winter = ask(winterQuestion(each, mapping, today));
     const method = ask(methodQuestion(each, cells));
+    const bees = ask(beesQuestion(each, cells));
     columns.set(each.column, {
       ...(order ? { order: order as DayOrder } : {}),
       ...(scale ? { scale: scale as Scale } : {}),
       ...(each.year !== undefined ? { winter: each.year } : {}),
-      ...(winter ? { winter: winter === 'after-birth' ? winter : Number(winter) } : {}),
+      ...(winter ? { winter: isRelative(winter) ? winter : Number(winter) } : {}),
       ...(method ? { miteMethod: method as 'wash' | 'sugar-shake' } : {}),
+      ...(bees && bees !== 'leave-as-note' ? { bees: Number(bees) } : {}),
     });
   }
   const recordsDay = ask(recordsDayQuestion(mapping, cells));
@@ -148,17 +154,41 @@ function winterQuestion(
   if (each.field !== 'winter' || each.year !== undefined) return undefined;
   const year = Number(today.slice(0, 4));
   const last = today.slice(5) >= '02-15' ? year : year - 1;
-  const hasBirth = mapping.some(({ field }) => field === 'born');
+  const has = (field: ColumnMapping['field']) => mapping.some((other) => other.field === field);
   const winters = [last, last - 1, last - 2, last - 3].map((winter) => ({
     value: String(winter),
     words: `the winter ${winter - 1}/${String(winter).slice(2)}`,
   }));
   const first = { value: 'after-birth', words: 'the first winter of each queen' };
+  const whose = has('season') ? 'the season of the row' : 'the day of the row';
+  const byRow = [
+    { value: 'after-season', words: `the winter after ${whose}` },
+    { value: 'before-season', words: `the winter before ${whose}` },
+  ];
   return {
     id: `winter:${each.column}`,
     text: `Which winter does ${named(each)} speak of?`,
-    options: hasBirth ? [first, ...winters] : winters,
-    guess: String(last),
+    options: [...(has('season') || has('date') ? byRow : []), ...(has('born') ? [first] : []), ...winters],
+    guess: has('season') ? 'after-season' : String(last),
+    column: each.column,
+  };
+}
+
+function isRelative(winter: string): winter is RelativeWinter {
+  return winter === 'after-birth' || winter === 'after-season' || winter === 'before-season';
+}
+
+/** Of how many bees a mere number or a percentage is: often the same sample every time, and said nowhere. */
+function beesQuestion(each: ColumnMapping, cells: Cells): Question | undefined {
+  if (each.field !== 'mites') return undefined;
+  const header = miteHeader(each.header);
+  const open = cells(each.column).find((cell) => readMites(cell, header).is === 'sample-unsaid');
+  if (open === undefined) return undefined;
+  const sizes = ['300', '200', '100'].map((bees) => ({ value: bees, words: `${bees} bees` }));
+  return {
+    id: `mite-bees:${each.column}`,
+    text: `${named(each)} holds numbers that do not say of how many bees, such as ${open}. How many bees was a sample?`,
+    options: [...sizes, { value: 'leave-as-note', words: 'Keep them as notes' }],
     column: each.column,
   };
 }
@@ -197,7 +227,7 @@ const DATED: ReadonlySet<ColumnMapping['field']> = new Set([
 
 /** Scores and counts without a date: nobody but the keeper knows when they were taken. */
 function recordsDayQuestion(mapping: readonly ColumnMapping[], cells: Cells): Question | undefined {
-  if (mapping.some(({ field }) => field === 'date')) return undefined;
+  if (mapping.some(({ field }) => field === 'date' || field === 'season')) return undefined;
   const undated = mapping.filter(
     ({ field, year, column }) => DATED.has(field) && year === undefined && cells(column).length > 0,
   );

@@ -37,7 +37,7 @@ export function skippedBecause(table: Table, row: TableRow): string | undefined 
   if (full.length > 0 && same.length * 2 > full.length) return 'The header once more.';
   const first = full[0] ?? '';
   const rest = full.slice(1);
-  const sums = rest.length > 0 && rest.every((cell) => /^[\d.,\s%/-]+$/.test(cell));
+  const sums = rest.length > 0 && rest.every((cell) => /^[\d.,\s%/-]+(?:\p{L}+)?$/u.test(cell));
   if (TOTALS.test(first) && (sums || full.length === 1)) return 'A row of totals.';
   return undefined;
 }

@@ -55,7 +55,7 @@ function ownDay(queen: PlannedQueen): RoughDay | undefined {
 /** Days on which the row says that something was there. A winter reaches back into the autumn before it. */
 export function evidenceDays(row: ReadRow): readonly RoughDay[] {
   return [
-    ...(row.date ? [row.date] : []),
+    ...(row.date ? [row.date] : row.season === undefined ? [] : [String(row.season) as RoughDay]),
     ...row.inspections.map(({ day }) => day),
     ...row.mites.map(({ day }) => day),
     ...row.harvests.map(({ day }) => day),

@@ -124,6 +124,14 @@ function made(year = '', month?: string, day?: string): ReadDay {
   return { is: 'day', day: parsed.data };
 }
 
+/** The month that words name among others, such as "Frames in April". Roman numerals are none here. */
+export function monthIn(text: string): number | undefined {
+  const months = plainWords(text)
+    .split(' ')
+    .flatMap((word) => (word.length > 2 ? (MONTH_OF.get(word) ?? []) : []));
+  return months.length === 1 ? months[0] : undefined;
+}
+
 /** The order that the cells of a column prove, by one in which only one order gives a day. */
 export function provenOrder(cells: readonly string[]): DayOrder | 'both' | undefined {
   const proofs = new Set<DayOrder>();

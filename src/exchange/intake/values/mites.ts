@@ -4,6 +4,8 @@ export type MiteSample = EntryOf<'mite-count'>['sample'];
 
 export type ReadMites =
   | { readonly is: 'count'; readonly sample: MiteSample; readonly methodSaid: boolean }
+  /** A count of a sample of which nobody says how large it was. */
+  | { readonly is: 'sample-unsaid'; readonly because: string; readonly remedy: string }
   | { readonly is: 'unreadable'; readonly because: string; readonly remedy: string };
 
 /** What the words over the column say of every count in it. */
@@ -40,9 +42,12 @@ const BEES = /^(\d{1,4})\s*(?:\/|:|of|in|per|aus|von|auf|sur|de)\s*(\d{2,4})\s*(
 const DAYS =
   /^(\d{1,5})\s*(?:\/|in|over|per)\s*(\d{1,2})\s*(?:d|days?|tagen?|tage|jours|dny|dní|dni|dage|dager|dagar|dygn|vrk)\.?$/i;
 const PER_DAY = /^(\d{1,5})\s*(?:\/|per|a|pro)\s*(?:d|day|tag|jour)\.?$/i;
-const PERCENT = /^[<>~]?\s*\d+(?:[.,]\d+)?\s*%$/;
+const PERCENT = /^[<>~]?\s*(\d+(?:[.,]\d+)?)\s*%$/;
 
-/** Reads a mite count. A bare percentage or number says nothing of the sample, so it is none. */
+/**
+ * Reads a mite count. A bare percentage or number says nothing of the sample: it is a count only where the words over
+ * the column, or the keeper, say of how many bees.
+ */
 export function readMites(text: string, header: MiteHeader): ReadMites {
   const trimmed = text
     .trim()
@@ -56,16 +61,25 @@ export function readMites(text: string, header: MiteHeader): ReadMites {
   if (daily?.[1]) return drop(Number(daily[1]), 1);
   const bees = BEES.exec(trimmed.replace(/mites?\s+(?=\/|of|in|per)/i, ''));
   if (bees?.[1] && bees[2]) return sampled(Number(bees[1]), Number(bees[2]), said);
-  if (PERCENT.test(trimmed))
-    return noSample('A percentage says nothing of the number of bees, and so not how sure it is.');
+  const percent = PERCENT.exec(trimmed)?.[1]?.replace(',', '.');
+  if (percent !== undefined) {
+    if (header.bees !== undefined)
+      return sampled(Math.round((Number(percent) * header.bees) / 100), header.bees, said);
+    return unsaid('A percentage says nothing of the number of bees, and so not how sure it is.');
+  }
   const alone = /^\d{1,5}$/.exec(trimmed)?.[0];
   if (alone === undefined) return noSample('This is no count of mites.');
   if (header.bees !== undefined) return sampled(Number(alone), header.bees, said);
   if (header.days !== undefined) return drop(Number(alone), header.days);
-  return noSample('A number alone says neither how many bees there were nor how many days.');
+  return unsaid('A number alone says neither how many bees there were nor how many days.');
 }
 
-function noSample(because: string): ReadMites {
+function unsaid(because: string): ReadMites {
+  const { remedy } = noSample(because);
+  return { is: 'sample-unsaid', because, remedy: `Say above how many bees a sample was. Or: ${remedy}` };
+}
+
+function noSample(because: string): Extract<ReadMites, { is: 'unreadable' }> {
   return {
     is: 'unreadable',
     because,

@@ -87,6 +87,15 @@ export function nameKey(name: string): string {
   return key;
 }
 
+/** Words for a box before its number. A nucleus is told apart from the hive of its number. */
+const BOX_WORD =
+  /^(?:hive|h|box|colony|volk|stock|beute|ruche|colonie|colmena|arnia|kast|bikupa|pesa|kupa|ul)?(?: ?(?:nr|no|number))? ?(?=\d)/;
+
+/** The same label however it is written: "Hive 4", "H4", "box no. 4", "#4" and "4" are one box. */
+export function labelKey(label: string): string {
+  return nameKey(label).replace(BOX_WORD, '');
+}
+
 const YEAR_BEHIND =
   /^(?<name>.*\S)\s*(?:[([]\s*(?<inBrackets>(?:19|20)\d\d)\s*[)\]]|[\s,/_-]\s*(?<plain>(?:19|20)\d\d)|\s*['’](?<short>\d\d))$/u;
 
@@ -136,6 +145,13 @@ export function readDam(text: string): ReadDam {
     )
   ) {
     return { is: 'unclear', because: 'This says how she came to be, and not whose eggs they were.' };
+  }
+  if (
+    /^(bought|purchased|buy|shop|breeder|gekauft|zukauf|achet(é|e)e?|comprada|kupiona|ostettu)$/iu.test(
+      trimmed,
+    )
+  ) {
+    return { is: 'unclear', because: 'This says where she came from, and not who her dam was.' };
   }
   const cross = /^(?<dam>.+?)\s+[x×]\s+(?<mates>.+)$/iu.exec(trimmed)?.groups;
   const said = cross?.dam ?? trimmed;
