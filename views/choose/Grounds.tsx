@@ -7,6 +7,7 @@ import type { Registry } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { shortDay } from '../parts/days.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
+import { Unfold } from '../parts/Unfold.tsx';
 import styles from './Grounds.module.css';
 import { ASIDE_WORDS, asideByReason, bySentence, groundWords, groupsWords, sourceWord } from './grounds.ts';
 import { variancesWords, warningWords } from './trait-standing.ts';
@@ -83,10 +84,7 @@ function SetAsideList({
   return (
     <>
       {asideByReason(evaluation.setAside).map(({ code, records }) => (
-        <details key={code} class={styles.aside}>
-          <summary>
-            {records.length} set aside: {ASIDE_WORDS[code]}
-          </summary>
+        <Unfold key={code} class={styles.aside} title={`${records.length} set aside: ${ASIDE_WORDS[code]}`}>
           {bySentence(records).map((same) => (
             <div key={same.sentence}>
               <p>{same.sentence}</p>
@@ -102,7 +100,7 @@ function SetAsideList({
               </ul>
             </div>
           ))}
-        </details>
+        </Unfold>
       ))}
     </>
   );

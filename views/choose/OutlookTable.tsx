@@ -1,12 +1,12 @@
 import type { SeasonOutlook } from '../../graph/choice/look-ahead/look-ahead.ts';
+import { Unfold } from '../parts/Unfold.tsx';
 import styles from './OutlookFigures.module.css';
 import { FIGURES, rangeWords } from './outlook-words.ts';
 
 /** The figures of a look-ahead season by season. */
 export function OutlookTable({ seasons }: { readonly seasons: readonly SeasonOutlook[] }) {
   return (
-    <details class={styles.table}>
-      <summary>The figures as a table</summary>
+    <Unfold title="The figures as a table">
       <div class={styles.scroll}>
         <table>
           <thead>
@@ -43,6 +43,6 @@ export function OutlookTable({ seasons }: { readonly seasons: readonly SeasonOut
           </tbody>
         </table>
       </div>
-    </details>
+    </Unfold>
   );
 }

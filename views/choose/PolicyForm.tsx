@@ -1,5 +1,6 @@
 import type { BreedingPolicy } from '../../graph/choice/look-ahead/policy.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
+import { Unfold } from '../parts/Unfold.tsx';
 import { Count } from './Count.tsx';
 import styles from './PolicyForm.module.css';
 import type { Outlook } from './policy.ts';
@@ -36,8 +37,7 @@ export function PolicyForm({ outlook, onChange }: PolicyFormProps) {
         max={30}
         onChange={(value = seasons) => onChange({ ...outlook, seasons: value })}
       />
-      <details class={styles.more}>
-        <summary>More of how it goes</summary>
+      <Unfold class={styles.more} title="More of how it goes">
         <Share label="Daughters begun that come to lay" policy={policy} name="success" set={set} />
         <Share label="Old queens replaced each season" policy={policy} name="requeened" set={set} />
         <Share label="How well merit is known" policy={policy} name="reliability" set={set} />
@@ -60,7 +60,7 @@ export function PolicyForm({ outlook, onChange }: PolicyFormProps) {
           ]}
           onChange={(droneMothers) => droneMothers && set({ droneMothers })}
         />
-      </details>
+      </Unfold>
     </div>
   );
 }

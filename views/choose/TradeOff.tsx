@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { Button } from '../parts/Button.tsx';
+import { Unfold } from '../parts/Unfold.tsx';
 import { useWidth } from '../parts/use-width.ts';
 import { CURVE_HEIGHT, CURVE_MARGIN, CurveSvg } from './CurveSvg.tsx';
 import { type CurvePoint, drawCurve } from './curve-scale.ts';
@@ -81,8 +82,7 @@ interface CurveTableProps extends TradeOffProps {
 /** The curve in figures. */
 function CurveTable({ choice, curve, gainOf }: CurveTableProps) {
   return (
-    <details class={styles.table}>
-      <summary>The curve as a table</summary>
+    <Unfold class={styles.table} title="The curve as a table">
       <table>
         <thead>
           <tr>
@@ -103,6 +103,6 @@ function CurveTable({ choice, curve, gainOf }: CurveTableProps) {
           ))}
         </tbody>
       </table>
-    </details>
+    </Unfold>
   );
 }

@@ -1,3 +1,4 @@
+import { Unfold } from '../parts/Unfold.tsx';
 import styles from './TraitLine.module.css';
 import { type TraitStanding, variancesWords } from './trait-standing.ts';
 
@@ -7,8 +8,7 @@ export function TraitMethod({ standing }: { readonly standing: TraitStanding }) 
   const { worker, queen, covariance, permanent, residual } = evaluation.variances;
   const figure = (value: number) => String(Number(value.toPrecision(2))).replace('-', '−');
   return (
-    <details class={styles.method}>
-      <summary>How it is worked out</summary>
+    <Unfold class={styles.method} title="How it is worked out">
       <p>
         {trait.method} Unit: {trait.unit}. Protocol: {trait.protocol}.
       </p>
@@ -30,6 +30,6 @@ export function TraitMethod({ standing }: { readonly standing: TraitStanding }) 
         {figure(covariance)}, lasting {figure(permanent)}, rest {figure(residual)}; spread of breeding values{' '}
         {figure(evaluation.sigma)}.
       </p>
-    </details>
+    </Unfold>
   );
 }

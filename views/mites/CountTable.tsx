@@ -1,5 +1,6 @@
 import { useStore } from '../app/store-context.ts';
 import { shortDay } from '../parts/days.ts';
+import { Unfold } from '../parts/Unfold.tsx';
 import { MITE_METHODS } from '../parts/words.ts';
 import styles from './CountTable.module.css';
 import type { CountSaid } from './counts.ts';
@@ -9,8 +10,7 @@ import { basisWords, figureText, thresholdWords } from './words.ts';
 export function CountTable({ counts }: { readonly counts: readonly CountSaid[] }) {
   const on = useStore().on.value;
   return (
-    <details class={styles.twin}>
-      <summary>As a table</summary>
+    <Unfold class={styles.twin} title="As a table">
       <div class={styles.wide}>
         <table>
           <thead>
@@ -37,6 +37,6 @@ export function CountTable({ counts }: { readonly counts: readonly CountSaid[] }
           </tbody>
         </table>
       </div>
-    </details>
+    </Unfold>
   );
 }

@@ -1,4 +1,5 @@
 import type { SurvivalCurve } from '../../graph/merit/survival/kaplan-meier.ts';
+import { Unfold } from '../parts/Unfold.tsx';
 import styles from './CurveTable.module.css';
 
 export interface CurveTableProps {
@@ -10,8 +11,7 @@ export interface CurveTableProps {
 /** The curves in a table: the twin of the drawings. */
 export function CurveTable({ of, curves }: CurveTableProps) {
   return (
-    <details class={styles.twin}>
-      <summary>The same as a table</summary>
+    <Unfold class={styles.twin} title="The same as a table">
       <div class={styles.wide}>
         <table>
           <thead>
@@ -46,6 +46,6 @@ export function CurveTable({ of, curves }: CurveTableProps) {
           </tbody>
         </table>
       </div>
-    </details>
+    </Unfold>
   );
 }

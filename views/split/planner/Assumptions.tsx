@@ -1,11 +1,11 @@
 import { ASSUMPTIONS, type AssumptionName } from '../../../graph/increase/index.ts';
+import { Unfold } from '../../parts/Unfold.tsx';
 import styles from './Assumptions.module.css';
 
 /** What stands behind the figures: each assumption with its range and where it comes from. */
 export function Assumptions() {
   return (
-    <details class={styles.assumptions}>
-      <summary>What these figures assume</summary>
+    <Unfold class={styles.assumptions} title="What these figures assume">
       <p>
         No flow, weather, robbing or disease is in them. Each range comes of reckoning with the values that
         leave the fewest and the most bees.
@@ -35,6 +35,6 @@ export function Assumptions() {
           </dd>
         </div>
       </dl>
-    </details>
+    </Unfold>
   );
 }

@@ -4,6 +4,7 @@ import { sideDm2 } from '../../../graph/increase/comb.ts';
 import { Button } from '../../parts/Button.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
 import { SelectField } from '../../parts/SelectField.tsx';
+import { Unfold } from '../../parts/Unfold.tsx';
 import styles from './Boxes.module.css';
 import { Comb } from './Comb.tsx';
 import { FrameSizeSheet } from './FrameSizeSheet.tsx';
@@ -37,10 +38,7 @@ export function Boxes({ boxes, sizes, chosen, onChoose, onBoxes, newKey }: Boxes
         <section key={box.key} class={styles.box} aria-label={titleOf(at, boxes.length)}>
           {boxes.length > 1 && <h3>{titleOf(at, boxes.length)}</h3>}
           <Frames box={box} sizes={sizes} chosen={chosen} onChoose={onChoose} />
-          <details class={styles.about}>
-            <summary>
-              {box.size}, {box.frames.length} frames
-            </summary>
+          <Unfold class={styles.about} title={`${box.size}, ${box.frames.length} frames`}>
             <div class={styles.fields}>
               <SelectField
                 label="Frames of this box"
@@ -64,7 +62,7 @@ export function Boxes({ boxes, sizes, chosen, onChoose, onBoxes, newKey }: Boxes
                 </Button>
               )}
             </div>
-          </details>
+          </Unfold>
         </section>
       ))}
       <Button look="quiet" onPress={add}>
