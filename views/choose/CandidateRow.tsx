@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
+import spoken from '../style/spoken.module.css';
 import { CandidateDetail } from './CandidateDetail.tsx';
 import styles from './CandidateRow.module.css';
 import { evidenceOf, evidenceWords } from './evidence.ts';
@@ -38,9 +39,9 @@ export function CandidateRow({ row, choice, scale }: CandidateRowProps) {
           </span>
           <span class={styles.drawn}>
             <MeritBar merit={row.merit} error={row.error} scale={scale} />
-            <span class={styles.hidden}>
-              Merit {spreads(row.merit)} spreads, give or take {spreads(row.error).slice(1)}. The first is
-              truly above her {chanceWords(row.firstAbove)}.
+            <span class={spoken.only}>
+              Merit {spreads(row.merit)} spreads, give or take {spreads(row.error).slice(1)}.
+              {row.standing !== 'first' && ` The first is truly above her ${chanceWords(row.firstAbove)}.`}
             </span>
           </span>
           <span class={styles.why}>{whyWords(row.contributions)}</span>

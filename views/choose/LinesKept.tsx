@@ -40,7 +40,7 @@ export function LinesKept({ choice, plan }: { readonly choice: Choice; readonly 
           <li key={line}>
             <LineMark letter={summary.letter} hue={summary.hue} />
             <span class={styles.title}>{summary.title}</span>
-            <span class={styles.count}>{daughtersWords(daughters)}</span>
+            <span>{daughtersWords(daughters)}</span>
             <span class={styles.about}>
               {hangsOn(summary)}; winters: {verdict(summary) ?? 'none that count'}
             </span>

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { Button } from '../parts/Button.tsx';
 import { yardsInOrder } from '../parts/colony-facts.ts';
 import { QueenName } from '../parts/QueenName.tsx';
+import spoken from '../style/spoken.module.css';
 import { Drones } from './Drones.tsx';
 import type { Breeder } from './plan.ts';
 import type { Choice } from './use-choice.ts';
@@ -26,7 +27,7 @@ export function Where({ choice }: { readonly choice: Choice }) {
     <div class={styles.parts}>
       <div class={styles.drawn}>
         <table class={styles.table}>
-          <caption class={styles.hidden}>
+          <caption class={spoken.only}>
             Expected inbreeding of the brood of her daughters, by the yard they fly at
           </caption>
           <thead>

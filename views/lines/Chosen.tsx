@@ -3,6 +3,7 @@ import { routes } from '../app/routes.ts';
 import { useRegistry } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
+import spoken from '../style/spoken.module.css';
 import styles from './Chosen.module.css';
 import { DroneWords } from './DroneWords.tsx';
 import type { DroneSources } from './drone-sources.ts';
@@ -53,7 +54,7 @@ export function Chosen(props: ChosenProps) {
       </p>
 
       <fieldset class={styles.family}>
-        <legend class={styles.hidden}>Show of her kin</legend>
+        <legend class={spoken.only}>Show of her kin</legend>
         {FAMILY.map(({ value, label }) => (
           <button
             key={value}

@@ -21,12 +21,7 @@ const BY_THE_BEES = new Set(['swarm', 'supersedure', 'emergency']);
 export function JointMark({ joint, hue, view, faded, tooltip }: JointMarkProps) {
   const x = viewX(view, joint.x);
   const y = viewY(view, joint.y);
-  const names = [
-    styles.joint,
-    hueClass(hue),
-    joint.carries ? styles.carries : styles.closed,
-    faded ? styles.faded : '',
-  ];
+  const names = [styles.joint, hueClass(hue), joint.carries ? '' : styles.closed, faded ? styles.faded : ''];
   const hollow = BY_THE_BEES.has(joint.how);
   return (
     <g class={names.join(' ')}>

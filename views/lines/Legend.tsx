@@ -60,7 +60,7 @@ function Sample({ words, closed = false, children }: SampleProps) {
   return (
     <li>
       <svg class={drawing.svg} width="48" height="20" aria-hidden="true">
-        <g class={`${drawing.life} ${closed ? drawing.closed : drawing.carries}`}>{children}</g>
+        <g class={`${drawing.life} ${closed ? drawing.closed : ''}`}>{children}</g>
       </svg>
       {words}
     </li>

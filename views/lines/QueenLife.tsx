@@ -30,7 +30,7 @@ export function QueenLife({ queen, hue, view, faded, chosen, tooltip }: QueenLif
   const names = [
     styles.life,
     hueClass(hue),
-    queen.carries ? styles.carries : styles.closed,
+    queen.carries ? '' : styles.closed,
     faded ? styles.faded : '',
     chosen ? styles.chosen : '',
   ];

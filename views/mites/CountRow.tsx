@@ -27,7 +27,7 @@ export function CountRow({ surveyed, most }: CountRowProps) {
   const head = headOn(registry, colony, on);
   return (
     <li class={styles.row}>
-      <p class={styles.who}>
+      <p>
         <ColonyLabel colony={colony} /> {head && <QueenName queen={head} />}
       </p>
       <div class={styles.bar}>

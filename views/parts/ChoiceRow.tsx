@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
+import spoken from '../style/spoken.module.css';
 import styles from './ChoiceRow.module.css';
 import { FieldProblem } from './FieldProblem.tsx';
 import type { Option } from './SelectField.tsx';
@@ -30,7 +31,7 @@ export function ChoiceRow<T extends string>({
   const name = useId();
   return (
     <fieldset class={styles.row} aria-describedby={`${name}-about`}>
-      <legend class={props.hideLabel ? styles.hidden : styles.label}>{props.label}</legend>
+      <legend class={props.hideLabel ? spoken.only : styles.label}>{props.label}</legend>
       <div class={`${styles.options} ${styles[size]}`}>
         {props.options.map((option) => (
           <label key={option.value} class={option.value === props.last ? styles.last : undefined}>

@@ -1,6 +1,7 @@
 import { useId, useState } from 'preact/hooks';
 import { addDays, firstDay, isExactDay, PlainDay, RoughDay } from '../../src/journal/day.ts';
 import { useStore } from '../app/store-context.ts';
+import spoken from '../style/spoken.module.css';
 import styles from './DayInput.module.css';
 import { dayText, weekday } from './days.ts';
 
@@ -61,7 +62,7 @@ export function DayInput({ label, value, onChange, rough = false, hint }: DayInp
         )}
         {other && (
           <span class={styles.other}>
-            <label class={styles.hidden} for={id}>
+            <label class={spoken.only} for={id}>
               {label}: {grain}
             </label>
             <input

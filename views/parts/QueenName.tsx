@@ -3,6 +3,7 @@ import { damCertainty, queenTitle } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
+import spoken from '../style/spoken.module.css';
 import { MarkDot } from './MarkDot.tsx';
 import { usePlainNames } from './plain-names.ts';
 import styles from './QueenName.module.css';
@@ -34,7 +35,7 @@ export function QueenName({ queen, plain = false, hideMark = false }: QueenNameP
           ?
         </span>
       )}
-      <span class={styles.hidden}>, {WORDS[certainty]}</span>
+      <span class={spoken.only}>, {WORDS[certainty]}</span>
     </>
   );
   return (

@@ -68,7 +68,7 @@ function Candidate({ candidate }: { readonly candidate: SplitCandidate }) {
   const { colony, head, signs, strength, winters, place, small } = candidate;
   return (
     <li class={styles.one}>
-      <div class={styles.who}>
+      <div>
         <p>
           <ColonyLabel colony={colony} /> <QueenName queen={head} />
         </p>

@@ -7,6 +7,7 @@ import { Button } from '../parts/Button.tsx';
 import { awaitingOutcome, byRoof, winterInQuestion } from '../parts/colony-facts.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { count, winterText } from '../parts/words.ts';
+import spoken from '../style/spoken.module.css';
 import { AddColony } from './AddColony.tsx';
 import { ColonyLine, type RoofPlace } from './ColonyLine.tsx';
 import { Drones } from './Drones.tsx';
@@ -32,7 +33,7 @@ export function YardSection({ yard, alone }: YardSectionProps) {
   return (
     <section class={styles.yard} aria-labelledby={`yard-${yard.id}`}>
       <div class={`${styles.head} ${alone ? styles.alone : ''}`}>
-        <h2 id={`yard-${yard.id}`} class={alone ? styles.hidden : undefined}>
+        <h2 id={`yard-${yard.id}`} class={alone ? spoken.only : undefined}>
           <a href={routes.yard(yard.id)}>{yard.name}</a>
         </h2>
         <p class={styles.about}>{[!alone && yard.where, wintered].filter(Boolean).join('. ')}</p>
