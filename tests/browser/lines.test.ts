@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { type RunningApp, startApp } from './support/app.ts';
@@ -34,6 +35,26 @@ describe('the lines of the demo yard', () => {
     await openLines(page);
     await page.getByText('4 lines are alive').waitFor();
     expect(await page.getByText('Hangs on one queen').count()).toBe(2);
+    expect(keeper.errors).toEqual([]);
+    await keeper.close();
+  });
+
+  it('tell on demand which genes are left, winter by winter, and what is left of each founder in a queen', async () => {
+    const keeper = await app.newKeeper();
+    const { page } = keeper;
+    await openLines(page);
+    await page.getByText(/^Worth \d\.\d equal lines/).click();
+    const carried = page.getByRole('table', { name: 'Carried into each winter' });
+    await carried.getByRole('rowheader', { name: 'now', exact: true }).waitFor({ timeout: 30_000 });
+    await page
+      .getByText(/^The 11 queens who lay now carry .+ different sex alleles .+ of 22 at most\.$/)
+      .waitFor();
+    await goTo(page, '#/yards');
+    await page.getByRole('link', { name: /Brook/ }).first().click();
+    await page.getByText('What is left of each founder in her').click();
+    await page.getByText('drones or dams not on record').waitFor();
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
     expect(keeper.errors).toEqual([]);
     await keeper.close();
   });
