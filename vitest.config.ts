@@ -7,7 +7,12 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: { name: 'unit', include: ['tests/{unit,properties}/**/*.test.{ts,tsx}'], testTimeout: 30_000 },
+        test: {
+          name: 'unit',
+          include: ['tests/{unit,properties}/**/*.test.{ts,tsx}'],
+          setupFiles: 'tests/helpers/fixed-seed.ts',
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,
