@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
 import type { EntryOf } from '../../src/journal/entry.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
+import { yardOn } from '../../src/registry/queries.ts';
 import { useStore } from '../app/store-context.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import { ColonySelect } from '../parts/ColonySelect.tsx';
@@ -45,6 +46,7 @@ export function JoinSheet({ colony, onClose }: ActSheetProps) {
           value={into}
           onChange={setInto}
           without={[colony.id]}
+          near={yardOn(colony, store.on.value)}
           problem={asked && !into ? 'Choose the colony it went into.' : undefined}
         />
         <ChoiceRow

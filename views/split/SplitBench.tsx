@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { RoughDay } from '../../src/journal/day.ts';
+import { localDay, RoughDay } from '../../src/journal/day.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
 import { labelOn, tenureOn } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
@@ -26,6 +26,7 @@ import {
   type SplitPlan,
   setDown,
   startPlan,
+  takenUp,
 } from './plan.ts';
 import styles from './Split.module.css';
 
@@ -42,6 +43,11 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
   const [start] = useState(() => startPlan(registry, source, store.on.peek(), store.newId));
   const kept = useKept(`split ${source.id}`, start, planned);
   const { value: plan, set: setPlan } = kept;
+  const left = kept.leftAt && localDay(kept.leftAt);
+  const [today] = useState(() => store.on.peek());
+  useEffect(() => {
+    if (left) setPlan((now) => takenUp(now, left, today));
+  }, []);
   const [hand, setHand] = useState<Hand | undefined>();
   const saving = useSaving(plan);
   useEscape(() => setHand(undefined));
@@ -84,6 +90,7 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
         lead={leadWords(planned !== undefined, tenureOn(source, plan.day) !== undefined)}
       />
       {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
+      {left && left < plan.day && <p>Laid out beforehand. If the split was made before today, say when.</p>}
       <DayInput
         label="Day of the split"
         value={plan.day}

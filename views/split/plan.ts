@@ -18,6 +18,14 @@ export interface SplitPlan {
   readonly parts: readonly PlanPart[];
 }
 
+/**
+ * A plan taken up on a later day. Laid out for the day on which it was left, it was a plan and no deed: it then holds for
+ * today. A day that the keeper set otherwise stays.
+ */
+export function takenUp(plan: SplitPlan, left: PlainDay, today: PlainDay): SplitPlan {
+  return plan.day === left && left < today ? { ...plan, day: today } : plan;
+}
+
 export type FrameKind = keyof FrameCounts;
 
 export interface PlanPart {

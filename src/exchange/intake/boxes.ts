@@ -44,6 +44,7 @@ export function castBoxes(
   const keyOf = (row: ReadRow) => headed(row)?.id ?? boxKey(row, yards);
   for (const group of groupBy(labelled, keyOf).values()) {
     const yard = group.find((row) => row.yard !== undefined)?.yard;
+    const label = usualLabel(group);
     const ordered = [...group].sort(
       (a, b) => compareDays(startOf(a, cast, entered), startOf(b, cast, entered)) || a.line - b.line,
     );
@@ -56,7 +57,7 @@ export function castBoxes(
       const gone = box?.known?.ended && lastDay(box.known.ended.day) < firstDay(start);
       if (!box || another || gone) {
         const known = another ? undefined : (headed(row) ?? knownBox(context.registry, row, yard, start));
-        box = openBox(row, yard, start, context, known);
+        box = openBox(label, yard, start, context, known);
         all.push(box);
         ended = undefined;
       }
@@ -120,8 +121,15 @@ function startOf(
   return earliest([...evidenceDays(row), ...(head ? [head] : [])]);
 }
 
+/** Of the ways in which a label is written, the one that most rows use; of those, the shortest. */
+function usualLabel(rows: readonly ReadRow[]): string {
+  const ways = [...groupBy(rows, ({ colony }) => colony ?? '')];
+  ways.sort((a, b) => b[1].length - a[1].length || a[0].length - b[0].length);
+  return ways[0]?.[0] ?? '';
+}
+
 function openBox(
-  row: ReadRow,
+  label: string,
   yard: string | undefined,
   from: RoughDay,
   context: CastContext,
@@ -130,7 +138,7 @@ function openBox(
   return {
     id: known?.id ?? (context.newId() as ColonyId),
     ...(known ? { known } : {}),
-    label: row.colony ?? '',
+    label,
     ...(yard ? { yard } : {}),
     rows: [],
     heads: [],

@@ -97,6 +97,16 @@ export function winterSentence(queen: Queen, on: PlainDay): string | undefined {
   return `Crossed the winters ${winters.slice(0, -1).join(', ')} and ${last}.`;
 }
 
+/** The winters that another keeper told of with her pedigree, as he wrote them: "2022/23 and 2023/24". */
+export function wintersTold({ entries }: Queen): string | undefined {
+  for (const entry of entries) {
+    if (entry.kind !== 'queen-entered' || entry.colony !== undefined) continue;
+    const told = /\bCrossed the winters? ([^.]+)\./.exec(entry.remark ?? '')?.[1];
+    if (told) return told;
+  }
+  return undefined;
+}
+
 /** How she mated. Yards are named only where they may be told. */
 export function matingWords(registry: Registry, queen: Queen, hideYards: boolean): string | undefined {
   const mating = matingOf(registry, queen);

@@ -1,3 +1,4 @@
+import { wintersTold } from '../../../src/exchange/pedigree/words.ts';
 import type { PlainDay } from '../../../src/journal/day.ts';
 import type { QueenId } from '../../../src/journal/ids.ts';
 import { matingOf } from '../../../src/registry/pools.ts';
@@ -95,11 +96,15 @@ function damOf(registry: Registry, dam: Life, daughter: Life | undefined): CardD
 /** Of a queen who was told of, and never stood in a colony on record, it is not known which winters she crossed. */
 function wintersWords(queen: Queen, winters: readonly number[]): string {
   if (winters.length > 0) return `Crossed ${wintersText(winters)}.`;
+  const told = wintersTold(queen);
+  if (told) return `Crossed the ${told.includes(' and ') ? 'winters' : 'winter'} ${told}, as told.`;
   return queen.tenures.length > 0 ? 'No winter crossed yet.' : 'Which winters she crossed is not on record.';
 }
 
 function damWinters(dam: Queen | undefined, winters: readonly number[]): string {
   if (winters.length > 0) return wintersText(winters).replace(/^winters? /, '');
+  const told = dam && wintersTold(dam);
+  if (told) return told;
   return dam && dam.tenures.length > 0 ? 'none' : 'not on record';
 }
 

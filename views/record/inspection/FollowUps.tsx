@@ -1,8 +1,6 @@
-import { queenTitle } from '../../../src/registry/queries.ts';
 import type { Queen } from '../../../src/registry/state.ts';
 import { routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
-import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { expectedQueens } from '../../parts/HeadLine.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { WhichQueen } from '../queen/WhichQueen.tsx';
@@ -21,9 +19,8 @@ export function FollowUps({ colony, look, head, onLook }: FollowUpsProps) {
   const { seen } = look;
   const coming = expectedQueens(colony, registry.value);
   const eggsOfExpected = seen.eggs === true && !head && coming.length > 0;
-  const unmarked = seen.queenSeen === 'seen-unmarked' && head?.mark !== undefined;
   const cells = (seen.openCells ?? 0) + (seen.cappedCells ?? 0) > 0 && head !== undefined;
-  if (!eggsOfExpected && !unmarked && !cells) return null;
+  if (!eggsOfExpected && !cells) return null;
   return (
     <div class={styles.all}>
       {eggsOfExpected && (
@@ -33,19 +30,6 @@ export function FollowUps({ colony, look, head, onLook }: FollowUpsProps) {
           queens={coming}
           value={look.lays}
           onChange={(lays) => onLook({ lays })}
-        />
-      )}
-      {unmarked && head && (
-        <ChoiceRow
-          label={`${queenTitle(head)} was marked. Is this another queen?`}
-          size="hive"
-          hint="Probably her daughter by supersedure; the old queen then counts as gone, by deduction."
-          options={[
-            { value: 'yes', label: 'Another queen' },
-            { value: 'no', label: 'She lost her mark' },
-          ]}
-          value={look.another === undefined ? undefined : look.another ? 'yes' : 'no'}
-          onChange={(answer) => onLook({ another: answer === undefined ? undefined : answer === 'yes' })}
         />
       )}
       {cells && (

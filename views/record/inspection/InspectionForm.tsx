@@ -6,6 +6,7 @@ import type { RecordFormProps } from '../index.tsx';
 import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
 import { useKept } from '../use-kept.ts';
+import { AnotherQueen } from './AnotherQueen.tsx';
 import { Cells } from './Cells.tsx';
 import { FollowUps } from './FollowUps.tsx';
 import { More } from './More.tsx';
@@ -28,6 +29,7 @@ export function InspectionForm({ colony }: RecordFormProps) {
   const day = look.day ?? (on as string as RoughDay);
   const head = headOn(store.registry.value, colony, on);
   const onSeen = (seen: Partial<Look['seen']>) => kept.set({ ...look, seen: { ...look.seen, ...seen } });
+  const onLook = (change: Partial<Look>) => kept.set({ ...look, ...change });
   const parts = { colony, look, onSeen };
   return (
     <RecordFrame
@@ -40,10 +42,11 @@ export function InspectionForm({ colony }: RecordFormProps) {
     >
       {kept.leftAt && <KeptNotice leftAt={kept.leftAt} onFresh={kept.forget} />}
       <QueenAndBrood {...parts} />
+      <AnotherQueen {...parts} head={head} onLook={onLook} />
       <Strength {...parts} />
       <Temper {...parts} />
       <Cells {...parts} />
-      <FollowUps {...parts} head={head} onLook={(change) => kept.set({ ...look, ...change })} />
+      <FollowUps {...parts} head={head} onLook={onLook} />
       <More {...parts} />
       <DayInput label="Day" value={day} onChange={(next) => kept.set({ ...look, day: next })} rough />
     </RecordFrame>

@@ -20,11 +20,12 @@ export interface PlannedPartProps {
   readonly frames: ReadonlyMap<string, { readonly sketch: SketchFrame; readonly place: number }>;
   readonly all: readonly CombFrame[];
   readonly most: number;
+  readonly storesKnown: boolean;
   readonly onMove: (frame: string) => void;
 }
 
 /** One part of the planned split: what goes into it, what it will have, and where it is weak. */
-export function PlannedPart({ title, judged, frames, all, most, onMove }: PlannedPartProps) {
+export function PlannedPart({ title, judged, frames, all, most, storesKnown, onMove }: PlannedPartProps) {
   const { part, forecast, weak } = judged;
   return (
     <section class={styles.part} aria-label={title}>
@@ -49,7 +50,7 @@ export function PlannedPart({ title, judged, frames, all, most, onMove }: Planne
       </div>
       {sums(judged) && <p class={styles.sums}>{sums(judged)}</p>}
       <WeekBars forecast={forecast} frames={all} most={most} />
-      {forecast.storesLast !== undefined && (
+      {storesKnown && forecast.storesLast !== undefined && (
         <p class={styles.sums}>Its stores last about {forecast.storesLast} days if nothing comes in.</p>
       )}
       {weak.map((each) => (

@@ -14,13 +14,15 @@ export interface ProposalProps {
   readonly frames: readonly CombFrame[];
   /** Label of the source. */
   readonly source: string;
+  /** False where nobody looked at the stores, and none are drawn. */
+  readonly storesKnown: boolean;
   readonly onDeal: (deal: Deal) => void;
   readonly onLay: () => void;
 }
 
 /** The partition, part by part: a tap moves a frame on; one more lays it all on the bench. */
-export function Proposal({ deal, sketch, frames, source, onDeal, onLay }: ProposalProps) {
-  const parts = useMemo(() => judged(deal, frames), [deal, frames]);
+export function Proposal({ deal, sketch, frames, source, storesKnown, onDeal, onLay }: ProposalProps) {
+  const parts = useMemo(() => judged(deal, frames, storesKnown), [deal, frames, storesKnown]);
   const most = Math.max(...parts.flatMap(({ forecast }) => forecast.weeks.map(({ bees }) => bees.high)));
   const byId = new Map(
     sketch.boxes.flatMap(({ frames: box }) =>
@@ -39,6 +41,9 @@ export function Proposal({ deal, sketch, frames, source, onDeal, onLay }: Propos
     <section class={styles.proposal} aria-labelledby="proposal">
       <h2 id="proposal">The parts</h2>
       <p class={styles.verdict}>{verdictWords(parts, source)}</p>
+      {!storesKnown && (
+        <p>What there is to eat is not known: draw the stores on the frames, or see to it on the day.</p>
+      )}
       {!found && (
         <p>
           On which frame the queen is, nobody has said: on the day, find her first, and put the frame she is
@@ -54,6 +59,7 @@ export function Proposal({ deal, sketch, frames, source, onDeal, onLay }: Propos
             frames={byId}
             all={frames}
             most={most}
+            storesKnown={storesKnown}
             onMove={move}
           />
         ))}

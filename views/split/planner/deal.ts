@@ -63,12 +63,14 @@ export interface JudgedPart {
 
 /**
  * What each part will have and what is weak in it. Where nobody has said on which frame the queen is, that she is not in
- * her part is no weakness of the plan: she is to be found on the day.
+ * her part is no weakness of the plan: she is to be found on the day. Stores that nobody looked at are not none.
  */
-export function judged(deal: Deal, frames: readonly CombFrame[]): readonly JudgedPart[] {
+export function judged(deal: Deal, frames: readonly CombFrame[], storesKnown = true): readonly JudgedPart[] {
   const parts = partsOf(deal, frames);
   const found = frames.some(({ queen }) => queen);
-  const weak = weakParts(parts).filter(({ code }) => found || code !== 'no-queen-found');
+  const weak = weakParts(parts)
+    .filter(({ code }) => found || code !== 'no-queen-found')
+    .filter(({ code }) => storesKnown || code !== 'too-little-stores');
   return parts.map((part, index) => ({
     part,
     forecast: forecastPart(parts, index),

@@ -65,7 +65,15 @@ export function Planner({ source, onBench }: PlannerProps) {
       <Hive sketch={sketch} onChange={change} />
       <WishFields wish={sketch.wish} onChange={(wish) => change({ ...sketch, wish })} />
       {deal ? (
-        <Proposal deal={deal} sketch={sketch} frames={frames} source={label} onDeal={setDeal} onLay={lay} />
+        <Proposal
+          deal={deal}
+          sketch={sketch}
+          frames={frames}
+          source={label}
+          storesKnown={basis.stores !== undefined || frames.some(({ stores }) => stores > 0)}
+          onDeal={setDeal}
+          onLay={lay}
+        />
       ) : (
         <div class={styles.work}>
           <Button look="main" size="hive" disabled={busy || !hasContent(sketch)} onPress={work}>

@@ -26,9 +26,9 @@ const of = <K extends Plan['drafts'][number]['kind']>({ drafts }: Plan, kind: K)
 
 const NOTEBOOK = [
   'Season;Hive;Queen;Her mother;Born;Place;Wash date;Mites;Alive in spring after',
-  '2021;1;21-1;swarm;;Orchard;16.8.2021;3/300;y',
+  '2021;Hive 1;21-1;swarm;;Orchard;16.8.2021;3/300;y',
   '2021;4;21-4;?;;orchard ;19.8.2021;12/300;dead',
-  '2022;Hive 1;21-1;;;Orchard;20.8.2022;6;+',
+  '2022;1;21-1;;;Orchard;20.8.2022;6;+',
   '2022;5;22-1;21–1;18.6.2022;orchard;23.8.2022;1,3 %;yes',
   '2022;1;21-1;;;;9.9.2022;2/300;',
   '2023;H1;21/1;;;Orchard;27.8.2023;3/300;no',
@@ -67,7 +67,7 @@ describe('a table with a row for each season', () => {
     expect(of(before, 'winter-outcome').map(({ winter }) => winter)).toContain(2021);
   });
 
-  it('holds Hive 1, H1 and 1 for one box, and a place written in two ways for one yard', () => {
+  it('holds Hive 1, H1 and 1 for one box, labelled as most rows write it, and a place written in two ways for one yard', () => {
     expect(of(read, 'colony-started').map(({ label }) => label)).toEqual(['1', '4', '5', '4']);
     expect(of(read, 'yard-opened').map(({ name }) => name)).toEqual(['Orchard']);
   });

@@ -13,6 +13,7 @@ import {
   SOURCE,
   setDown,
   startPlan,
+  takenUp,
 } from '../../../../views/split/plan.ts';
 import { partStory } from '../../../../views/split/sentences.ts';
 import { day, rough, Story, testId, testScribe } from '../../../helpers/story.ts';
@@ -35,6 +36,14 @@ describe('a split on the bench', () => {
     expect(plan.oldQueenIn).toBe(SOURCE);
     expect(plan.parts).toHaveLength(2);
     expect(plan.parts[1]?.box).toMatchObject({ is: 'new', label: '3' });
+  });
+
+  it('laid out the evening before holds for the day on which it is taken up, unless the keeper said another', () => {
+    const { plan } = bench();
+    expect(takenUp(plan, day('2026-05-10'), day('2026-05-11')).day).toBe('2026-05-11');
+    expect(takenUp(plan, day('2026-05-10'), day('2026-05-10'))).toBe(plan);
+    const done = { ...plan, day: day('2026-05-08') };
+    expect(takenUp(done, day('2026-05-10'), day('2026-05-11')).day).toBe('2026-05-08');
   });
 
   it('gives no label of its own where boxes are not numbered', () => {

@@ -183,6 +183,14 @@ describe('a proposed partition', () => {
     );
   });
 
+  it('calls no part short of food where nobody looked at the stores', () => {
+    const { deal, comb } = dealt({ framesOfBees: 8, framesOfBrood: 5, framesOfStores: 0, eggs: true });
+    const codes = (known: boolean) =>
+      judged(deal, comb, known).flatMap(({ weak }) => weak.map(({ code }) => code));
+    expect(codes(true)).toContain('too-little-stores');
+    expect(codes(false)).not.toContain('too-little-stores');
+  });
+
   it('calls parts of a small colony weak, with the reason', () => {
     const small = dealt({ framesOfBees: 4, framesOfBrood: 3, framesOfStores: 1, eggs: true });
     const weak = judged(small.deal, small.comb).flatMap((part) => part.weak);

@@ -22,16 +22,13 @@ describe('the pedigree card', () => {
     expect(damsLeftOut).toBe(0);
   });
 
-  it('does not say of a queen who was only told of that she crossed no winter', () => {
+  it('says of a queen who was only told of which winters the teller gave her', () => {
     const file = pedigreeEntries(registry, demoQueen('Sable').id, scribe());
     const told = project(unite(new Map(), file).journal);
     const facts = cardFacts(told, told.queens.get(demoQueen('Sable').id)!, { on: DEMO_DAY, hideYards: true });
-    expect(facts.winters).toBe('Which winters she crossed is not on record.');
-    expect(facts.dams.map(({ winters }) => winters)).toEqual([
-      'not on record',
-      'not on record',
-      'not on record',
-    ]);
+    expect(facts.winters).toBe('Crossed the winter 2025/26, as told.');
+    expect(facts.dams[0]?.winters).toBe('2022/23, 2023/24 and 2024/25');
+    expect(facts.dams).toHaveLength(3);
   });
 
   it('does not say to whom a queen was given', () => {
