@@ -169,12 +169,20 @@ export function taskText(task: Task, { ways: tellsWays = true }: TaskTextOptions
   const { what } = TASK_WORDS[code];
   const when = kind === 'leave-closed' ? capital(stretchText(from, to)) : capital(spanText(from, to));
   const late = overdue ? ' Overdue.' : '';
-  const useful = lastUseful === undefined ? '' : ` Of use until ${dayText(lastUseful)}.`;
+  const useful = usefulWords(to, lastUseful);
   const past = overdue && lastUseful !== undefined && lastUseful <= to && TOO_LATE[code];
   const ways = fallbacks.map((fallback) => FALLBACK_WORDS[fallback]);
   const condition = kind === 'look' ? 'If what you hope for is not there' : 'Ways';
   const help = ways.length === 0 ? '' : ` ${condition}: ${listed(ways, 'or')}.`;
   return `${when}, ${what}.${past ? ` ${past}` : late + useful}${help}`;
+}
+
+/** A day from which it is of no use any more; one inside the span is a day by which it is better done. */
+function usefulWords(to: Day, lastUseful: Day | undefined): string {
+  if (lastUseful === undefined) return '';
+  return lastUseful < to
+    ? ` The sooner the better, best by ${dayText(lastUseful)}.`
+    : ` Of use until ${dayText(lastUseful)}.`;
 }
 
 /** Cautions that belong to a task and to its fallbacks; empty when there are none. */

@@ -47,6 +47,9 @@ function TraitBlock({ trait, width }: { readonly trait: HerTrait; readonly width
         <TraitGroup key={group.key} trait={trait} group={group} beside={aside[index] ?? ''} width={width} />
       ))}
       <TraitEnds trait={trait} width={width} />
+      {trait.trait === 'mite-level' && (
+        <p class={queenStyles.quiet}>Half a mite is added to each count: none found is not none there.</p>
+      )}
       {trait.aside.length > 0 && <SetAsideRecords trait={trait} />}
     </div>
   );

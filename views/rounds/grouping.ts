@@ -13,19 +13,28 @@ export interface Sorted {
   readonly coming: readonly Task[];
 }
 
+/** Looks that a missed day does not make more pressing than a virgin left in peace. */
+const OF_THE_YEAR: ReadonlySet<Task['code']> = new Set<Task['code']>([
+  'spring-strength',
+  'autumn-preparation',
+  'swarm-check',
+  'mite-count',
+]);
+
 export function sortTasks({ tasks }: ColonyRound, on: number): Sorted {
   const shut = tasks.find(({ kind, from, to }) => kind === 'leave-closed' && from <= on && to >= on);
   const asks = tasks.filter(({ kind }) => kind !== 'leave-closed');
   // A box that stays shut is not opened for anything that can wait until it may be opened again.
-  const waits = (task: Task) => shut !== undefined && task.kind !== 'know' && !task.overdue;
+  const waits = (task: Task) =>
+    shut !== undefined && task.kind !== 'know' && (!task.overdue || OF_THE_YEAR.has(task.code));
   return {
-    slipped: asks.filter(({ overdue }) => overdue),
+    slipped: asks.filter((task) => task.overdue && !waits(task)),
     now: asks
       .filter((task) => !task.overdue && task.from <= on && !waits(task))
       .sort((a, b) => a.to - b.to || a.from - b.from),
     coming: tasks.filter(
       (task) =>
-        !task.overdue && (task.from > on || (waits(task) && task !== shut && task.kind !== 'leave-closed')),
+        (!task.overdue && task.from > on) || (waits(task) && task !== shut && task.kind !== 'leave-closed'),
     ),
     ...(shut ? { shut } : {}),
   };

@@ -68,7 +68,7 @@ function opening(registry: Registry, { queen }: SplitPart): string {
       const daughter = `a daughter of ${damWords(registry, queen.parentage)}`;
       if (queen.from === 'open-cells') return `No queen. Its open cells hold ${daughter}.`;
       if (queen.from === 'capped-cells') return `No queen. Its capped cells hold ${daughter}.`;
-      const from = queen.from === 'eggs' ? 'eggs up to three days old' : 'young brood';
+      const from = queen.from === 'eggs' ? 'eggs or just hatched larvae' : 'young brood';
       return `No queen. Raises ${daughter} from ${from}.`;
     }
     case 'given-cells': {

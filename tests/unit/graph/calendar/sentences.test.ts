@@ -95,6 +95,14 @@ describe('tasks in sentences', () => {
     );
   });
 
+  it('ask for haste where waiting to the end of the span does harm, and name no end before the span is over', () => {
+    const hasty = taskText({ ...tasks[0]!, from: day(5, 6), to: day(5, 13), lastUseful: day(5, 6) });
+    expect(hasty).toContain(
+      'Between 6 and 13 May, look for queen cells. The sooner the better, best by 6 May.',
+    );
+    expect(hasty).not.toContain('Of use until');
+  });
+
   it('carry the cautions of their fallbacks', () => {
     expect(cautionsFor(tasks[0]!).some((text) => text.includes('disease'))).toBe(true);
     expect(cautionsFor(tasks[1]!)).toEqual([]);

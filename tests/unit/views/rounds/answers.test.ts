@@ -154,6 +154,17 @@ describe('the tasks of the year', () => {
     expect(codes(told, '2026-04-01')).toContain('winter-outcome');
   });
 
+  it('let a look that slipped wait while a virgin is to be left in peace', () => {
+    const told = story();
+    told.threeWaySplit('2026-05-12', 'Mill', 'One', 'Two', 'Three', 'Alder');
+    const waiting = roundOf(told, 'Three', '2026-05-25').round;
+    const late = { ...waiting.tasks[0]!, code: 'spring-strength', kind: 'look', overdue: true } as const;
+    const sorted = sortTasks({ ...waiting, tasks: [...waiting.tasks, late] }, dayNumber(day('2026-05-25')));
+    expect(sorted.shut?.code).toBe('leave-closed');
+    expect(sorted.slipped).not.toContain(late);
+    expect(sorted.coming).toContain(late);
+  });
+
   it('lead from a dead colony to where winter losses are written down', () => {
     const told = story();
     const { registry, round } = roundOf(told, 'One', '2026-04-20');
