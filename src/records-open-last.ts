@@ -4,6 +4,7 @@ import type { Records } from './store/index.ts';
 
 const KEY = 'damline records';
 
+/** Which records were open when the app was last left. */
 export function recordsOpenLast(): Records {
   try {
     return localStorage.getItem(KEY) === 'demo' ? 'demo' : 'own';
@@ -12,6 +13,7 @@ export function recordsOpenLast(): Records {
   }
 }
 
+/** Keeps which records are open, for the next start. */
 export function rememberRecords(records: Records): void {
   try {
     localStorage.setItem(KEY, records);

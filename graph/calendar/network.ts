@@ -28,12 +28,14 @@ export interface Bound {
 
 export const ORIGIN = 0;
 
+/** A network of `size` events that bounds nothing yet: any event may lie any number of days from any other. */
 export function emptyNetwork(size: number): Network {
   const upper = new Float64Array(size * size).fill(Number.POSITIVE_INFINITY);
   for (let i = 0; i < size; i++) upper[i * size + i] = 0;
   return { size, upper };
 }
 
+/** A copy to narrow further; the first stays as it was. */
 export function copyNetwork(network: Network): Network {
   return { size: network.size, upper: network.upper.slice() };
 }

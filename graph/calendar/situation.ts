@@ -56,6 +56,10 @@ export interface Situation {
   readonly waiting: boolean;
 }
 
+/**
+ * What the tasks are worked out from: the likeliest scenario, what was seen since, whether a queen is still
+ * awaited.
+ */
 export function situation(calendar: QueenCalendar): Situation {
   const first = calendar.scenarios[0]!;
   const making = calendar.makings[first.making]!;

@@ -112,6 +112,7 @@ export function leastRelatedShares(problem: ContributionProblem): Float64Array {
   return shares;
 }
 
+/** A share (0..1) in percent, three significant digits, for the words of a problem. */
 export function percent(share: number): string {
   return `${Number((100 * share).toPrecision(3))} %`;
 }

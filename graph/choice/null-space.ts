@@ -23,6 +23,7 @@ export interface Reduced {
 
 const RIDGE = 1e-11;
 
+/** The step p over the free variables with N p = 0, the slope that is left, and the multiplier of each row. */
 export function reduceToFree(
   { size, curvature }: { readonly size: number; readonly curvature: Float64Array },
   gradient: Float64Array,

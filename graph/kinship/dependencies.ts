@@ -12,6 +12,7 @@ export interface Dependencies {
   readonly at: (entity: number, k: number) => number;
 }
 
+/** Read off the resolved lists when asked for: nothing is stored. Cost O(1) a question. */
 export function dependencies(resolved: Resolved): Dependencies {
   const { firstQueen, firstDrone, firstSource, dams, sources, founderBackground, sourceOf, queenOfMating } =
     resolved;

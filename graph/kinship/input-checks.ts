@@ -41,6 +41,7 @@ function report(
   problems.push({ ...place, code, found, because, remedy });
 }
 
+/** Where to look up the ids of one list, whose entities are numbered from `offset` on. An id given twice is reported. */
 export function namesOf(
   problems: PedigreeProblem[],
   list: PedigreeList,
@@ -122,6 +123,7 @@ function reportDoubledNames(context: Context, place: Place, shares: readonly Sha
   }
 }
 
+/** Reports shares of one list that do not sum to 1. */
 export function checkSum(context: Context, place: Place, sum: number): void {
   if (Math.abs(sum - 1) <= SHARE_SUM_TOLERANCE) return;
   report(context.problems, place, 'share-sum', [
@@ -131,6 +133,7 @@ export function checkSum(context: Context, place: Place, sum: number): void {
   ]);
 }
 
+/** Kinship (0..1) within each background; one outside that range is reported. */
 export function checkBackgrounds({ input, problems }: Context): Float64Array {
   return Float64Array.from(input.backgrounds, ({ id, kinship }, index) => {
     if (!(kinship >= 0 && kinship <= 1)) {
@@ -144,6 +147,7 @@ export function checkBackgrounds({ input, problems }: Context): Float64Array {
   });
 }
 
+/** Reports an effective number of mates below 1, or one that is no number. */
 export function checkEffectiveMates(context: Context, index: number, queen: QueenInput): void {
   if (queen.effectiveMates >= 1) return;
   const place: Place = { list: 'queens', index, record: queen.id, field: 'effectiveMates' };

@@ -15,6 +15,7 @@ function announce(state: MendelianState, entity: number): void {
   state.newlyKnown.push(entity);
 }
 
+/** Settles the node of a background: its relationship with itself is twice the kinship within it. */
 export function settleBackground(state: MendelianState, background: number): void {
   const own = 2 * state.resolved.backgroundKinship[background]!;
   settleNode(state, state.layout.entityNode[background]!, own, own);

@@ -84,6 +84,7 @@ export interface RowForms {
   readonly folded: Float64Array;
 }
 
+/** Room for so many forms, none of them worked out yet. */
 export function newRowForms(forms: number): RowForms {
   return {
     start: new Int32Array(forms).fill(-1),

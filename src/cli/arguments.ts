@@ -5,6 +5,7 @@ export type ParsedArguments =
   | { readonly ok: true; readonly given: Arguments }
   | { readonly ok: false; readonly problems: readonly string[] };
 
+/** Files and options of a command; every word that it does not take is a problem. */
 export function parseArguments(command: Command, words: readonly string[]): ParsedArguments {
   const positions: string[] = [];
   const options = new Map<string, string>();

@@ -19,6 +19,7 @@ export interface Backgrounds {
   readonly used: () => BackgroundInput[];
 }
 
+/** The `--background` option: NAME=KINSHIP, comma-separated, kinship 0..1. Appends to `problems`. */
 export function readBackgrounds(text: string | undefined, problems: string[]): Backgrounds {
   const listed = new Map<string, number>();
   for (const entry of text === undefined ? [] : text.split(',')) {

@@ -21,6 +21,7 @@ const NEWLINE = 10;
 const RETURN = 13;
 const BLANK = 32;
 
+/** Fields of a CSV text (RFC 4180; a byte order mark is passed over) in one flat list, with the line of each row. */
 export function readCsv(text: string): CsvText {
   const fields: string[] = [];
   const starts: number[] = [0];

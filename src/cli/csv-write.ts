@@ -30,6 +30,7 @@ export interface CsvWriter {
   readonly close: () => Promise<void>;
 }
 
+/** Writes lines in large pieces: a call for each line would take most of the time of a large table. */
 export function csvWriter(output: Output, columns: readonly string[]): CsvWriter {
   let piece = `${columns.join(',')}\n`;
   return {

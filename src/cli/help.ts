@@ -16,6 +16,7 @@ function wrapped(text: string, indent: string): string {
   return [...lines, indent + line].join('\n');
 }
 
+/** What `--help` without a command prints. */
 export function helpOfAll(): string {
   const longest = Math.max(...Object.keys(COMMANDS).map((name) => name.length));
   return [
@@ -33,6 +34,7 @@ export function helpOfAll(): string {
   ].join('\n');
 }
 
+/** What COMMAND `--help` prints. */
 export function helpOf(summary: string, { name, files, options, notes }: Command): string {
   const required = options.filter(({ isRequired }) => isRequired);
   const words = [

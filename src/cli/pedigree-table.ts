@@ -49,6 +49,10 @@ interface Reading {
   readonly matings: Map<string, MatingInput | undefined>;
 }
 
+/**
+ * Reads and compiles a pedigree table with its pools and backgrounds. All problems come back, by file, line and
+ * column.
+ */
 export function readPedigree(world: World, file: string, { options }: Arguments): ReadPedigree {
   const problems = tableProblems();
   const backgrounds = readBackgrounds(options.get('background'), problems.texts);

@@ -6,6 +6,7 @@ export type QueenList =
   | { readonly ok: true; readonly queens: Int32Array }
   | { readonly ok: false; readonly problems: readonly string[] };
 
+/** Queens named by an option: `all`, or ids separated by commas. Unknown and repeated ids are problems. */
 export function readQueenList(pedigree: Pedigree, option: string, text: string): QueenList {
   if (text === 'all') return { ok: true, queens: Int32Array.from(pedigree.queenIds.keys()) };
   const problems: string[] = [];

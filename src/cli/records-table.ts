@@ -11,6 +11,7 @@ export type ReadRecords =
   | { readonly ok: true; readonly records: ColonyRecords }
   | { readonly ok: false; readonly problems: readonly string[] };
 
+/** Reads a table of records of one trait. All problems come back, by file, line and column. */
 export function readRecords(world: World, file: string, pedigree: Pedigree): ReadRecords {
   const problems = tableProblems();
   const table = readTable(world, file, COLUMNS, problems.texts);

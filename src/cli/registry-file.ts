@@ -22,6 +22,7 @@ export const ON_OPTION = {
   help: 'Day to speak of, such as 2026-04-15; by default the last day that an entry of the file speaks of.',
 } as const;
 
+/** Reads a journal file and projects it up to the day of `--on`; without one, all of it, to speak of its last day. */
 export function readRegistryFile(world: World, given: Arguments): Read<RegistryFile> {
   const path = given.positions[0] ?? '';
   let text: string;

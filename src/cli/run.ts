@@ -11,6 +11,7 @@ const PROBLEMS_TOLD = 20;
 
 const HELP = ['help', '--help', '-h'];
 
+/** Runs one command and gives its exit code: 0 done, 2 something is wrong with a file or an option. */
 export async function runCommandLine(words: readonly string[], world: World): Promise<number> {
   const asksForHelp = words.some((word, at) => (at === 0 ? HELP : HELP.slice(1)).includes(word));
   const [name, ...rest] = words.filter((word, at) => !(at === 0 && HELP.includes(word)));

@@ -6,6 +6,7 @@ export type ParsedShares =
   | { readonly ok: true; readonly shares: readonly Share[] }
   | { readonly ok: false; readonly because: string };
 
+/** Shares in one field: `A:0.7;B:0.3`, or one id that takes all. */
 export function parseShares(text: string): ParsedShares {
   if (text === '') return { ok: true, shares: [] };
   if (!text.includes(';') && !text.includes(':')) return { ok: true, shares: [{ of: text, share: 1 }] };

@@ -22,6 +22,7 @@ export interface TableProblems {
   readonly add: (table: Table, row: number, column: number, text: string) => void;
 }
 
+/** Gathers the problems of a table, each with its file, line and column. */
 export function tableProblems(): TableProblems {
   const texts: string[] = [];
   return {

@@ -74,6 +74,7 @@ export function isExactDay(day: RoughDay): boolean {
   return day.length === 10;
 }
 
+/** The year of a day, however roughly it is known. */
 export function yearOf(day: RoughDay | PlainDay): number {
   return Number(day.slice(0, 4));
 }

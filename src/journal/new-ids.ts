@@ -6,10 +6,12 @@ export function newYardId(): YardId {
   return uuidv7() as YardId;
 }
 
+/** An id for a colony that a draft starts. */
 export function newColonyId(): ColonyId {
   return uuidv7() as ColonyId;
 }
 
+/** An id for a queen whom a draft enters or expects. */
 export function newQueenId(): QueenId {
   return uuidv7() as QueenId;
 }

@@ -54,10 +54,12 @@ export type Result<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** A result that came out. */
 export function success<T>(value: T): Result<T> {
   return { ok: true, value };
 }
 
+/** A result that did not: every problem, not the first alone. */
 export function failure(problems: readonly Problem[]): {
   readonly ok: false;
   readonly problems: readonly Problem[];

@@ -48,6 +48,7 @@ export interface YardDrones {
 /** Above this many queens, reliabilities are worked out for the living and their dams only. */
 const ALL_QUEENS = 600;
 
+/** All that the numerics need to evaluate these records on that day: plain data, fit to be sent to a worker. */
 export function evaluationWork(
   registry: Registry,
   on: PlainDay,

@@ -42,6 +42,7 @@ export interface Projection {
   readonly awaited: ReadonlySet<EntryId>;
 }
 
+/** Projects a journal from nothing; later entries are applied to what it gives. */
 export function startProjection(journal: Journal, revision = 0): Projection {
   const live = liveEntries(journal);
   const registry = { ...projectLive(live, {}), revision: revision + 1 };

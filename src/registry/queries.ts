@@ -24,6 +24,7 @@ export function stayOn(colony: Colony, on: PlainDay): Stay | undefined {
   return colony.stays.findLast((stay) => firstDay(stay.from) <= on) ?? colony.stays[0];
 }
 
+/** The yard where the colony stood on that day. */
 export function yardOn(colony: Colony, on: PlainDay): YardId | undefined {
   return stayOn(colony, on)?.yard;
 }
@@ -43,6 +44,7 @@ export function tenureOn(colony: Colony, on: PlainDay): Tenure | undefined {
   return colony.tenures.findLast((tenure) => covers(tenure, on));
 }
 
+/** Who headed the colony on that day, as far as is known. */
 export function headOn(registry: Registry, colony: Colony, on: PlainDay): Queen | undefined {
   const tenure = tenureOn(colony, on);
   return tenure && registry.queens.get(tenure.queen);
@@ -101,6 +103,7 @@ export type HeadState =
   /** No queen known and none expected. */
   | 'nobody-known';
 
+/** How the colony is headed: a queen is proven once she has come through a winter at its head. */
 export function headState(registry: Registry, colony: Colony, on: PlainDay): HeadState {
   const head = headOn(registry, colony, on);
   if (head) return wintersHeaded(head, on) > 0 ? 'proven' : 'laying';
@@ -135,6 +138,7 @@ export function later(a: RoughDay, b: RoughDay): RoughDay {
   return firstDay(a) >= firstDay(b) ? a : b;
 }
 
+/** Throws where no record tells of her: ids come from the registry itself. */
 export function queenById(registry: Registry, id: QueenId): Queen {
   const queen = registry.queens.get(id);
   if (!queen) throw new Error(`No queen ${id} in the registry.`);

@@ -26,6 +26,7 @@ function latestDay(core: Core): PlainDay {
   return core.records.peek() === 'demo' && shown > today ? shown : today;
 }
 
+/** Checks drafts, refuses those that would contradict the records, and saves them as one action. */
 export async function writeDrafts(
   core: Core,
   drafts: readonly Draft[],
@@ -46,12 +47,14 @@ function asProblem(core: Core, written: readonly Entry[], contradiction: Contrad
   return contradictionProblem(contradiction, where);
 }
 
+/** Writes a draft that supersedes an entry; the entry itself stays as it was. */
 export async function correctEntry(core: Core, id: EntryId, draft: Draft): Promise<Result<readonly Entry[]>> {
   const entry = core.journal.peek().get(id);
   if (!entry) return failure([unknownEntry(id)]);
   return writeDrafts(core, [{ ...draft, supersedes: id }], `Correction: ${kindTitle(entry.kind)}`);
 }
 
+/** Writes a withdrawal of the entries; they stay in the journal and no longer count. */
 export async function withdrawEntries(
   core: Core,
   ids: readonly EntryId[],

@@ -40,6 +40,7 @@ export interface Core {
   queue: Promise<unknown>;
 }
 
+/** A store before anything is read from the disk. */
 export function createCore(options: StoreOptions): Core {
   const projection = signal(startProjection(new Map()));
   const today = localDay(options.now());
@@ -65,6 +66,7 @@ export function createCore(options: StoreOptions): Core {
   };
 }
 
+/** The scribe who writes for the keeper of this device. */
 export function scribeOf(core: Core): Scribe {
   return { keeper: core.keeper.value, now: core.options.now, newId: core.options.newId };
 }

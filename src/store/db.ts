@@ -52,6 +52,7 @@ export const ALL_STORES = ['entries', 'photos', 'device', 'titles', 'imports'] a
 /** Every write waits until the data is on the disk, so that a phone that dies keeps what was confirmed. */
 export const DURABLE = { durability: 'strict' } as const;
 
+/** The demo yard has a database of its own, so that nothing in it can touch the keeper’s records. */
 export function databaseName(records: Records): string {
   return records === 'own' ? 'damline' : 'damline-demo';
 }

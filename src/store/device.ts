@@ -17,6 +17,7 @@ export async function changeSettings(core: Core, change: Partial<Settings>): Pro
   core.channel?.tell({ kind: 'device' });
 }
 
+/** Saves a photograph durably; the id goes into the entry that shows it. */
 export async function savePhoto(core: Core, photo: Blob): Promise<Result<PhotoId>> {
   const id = core.options.newId() as PhotoId;
   const stored: StoredPhoto = { id, type: photo.type, bytes: await photo.arrayBuffer() };
@@ -27,11 +28,13 @@ export async function savePhoto(core: Core, photo: Blob): Promise<Result<PhotoId
   return saved.ok ? success(id) : saved;
 }
 
+/** A photograph of these records; undefined where this device does not have it. */
 export async function readPhoto(core: Core, id: PhotoId): Promise<StoredPhoto | undefined> {
   const read = await onDisk(core, (database) => database.get('photos', id));
   return read.ok ? read.value : undefined;
 }
 
+/** All photographs on this device, for an export. */
 export async function readPhotos(core: Core): Promise<readonly StoredPhoto[]> {
   const read = await onDisk(core, (database) => database.getAll('photos'));
   return read.ok ? read.value : [];

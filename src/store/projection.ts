@@ -39,6 +39,7 @@ export function standingContradictions(
   return contradictions.filter(({ code, overruled: reason }) => reason === undefined && !overruled.has(code));
 }
 
+/** A contradiction as the problem that refuses an action. */
 export function contradictionProblem(contradiction: Contradiction, where: string): Problem {
   const { code, found, because, remedies } = contradiction;
   const remedy =

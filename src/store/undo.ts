@@ -25,6 +25,7 @@ export interface Step {
   readonly target: ActionId;
 }
 
+/** The stacks after an action was written, undone or done again. */
 export function afterStep(stacks: UndoStacks, step: Step): UndoStacks {
   const next = { done: [...stacks.done], undone: [...stacks.undone] };
   take(next, step);

@@ -25,6 +25,7 @@ export interface Delivery {
   readonly aboveExcluder?: boolean;
 }
 
+/** So many frames of a kind more (or fewer) to a colony. */
 export function deliver(
   load: Load,
   colony: ColonyId,
@@ -41,6 +42,7 @@ export function deliver(
   return { ...load, to: Object.keys(frames).length === 0 ? rest : [...rest, { ...delivery, frames }] };
 }
 
+/** What else is said of a delivery: its cells, its shaken bees. */
 export function changeDelivery(load: Load, colony: ColonyId, change: Partial<Delivery>): Load {
   return { ...load, to: load.to.map((each) => (each.colony === colony ? { ...each, ...change } : each)) };
 }

@@ -17,6 +17,7 @@ const AIR_DAYS = 14;
 
 export type LifeSpan = 'season' | 'all';
 
+/** Days of a colony’s life to pixels: the whole of it, or its last season. */
 export function lifeScale(colony: Colony, on: PlainDay, width: number, span: LifeSpan): LifeScale {
   const begun = dayNumber(firstDay(colony.started));
   const end = colony.ended ? Math.min(dayNumber(lastDay(colony.ended.day)), dayNumber(on)) : dayNumber(on);

@@ -32,6 +32,7 @@ const saves = signal(0);
 
 const key = (records: Records) => `damline saved ${records}`;
 
+/** When these records last left the device, as far as the browser kept it. */
 export function readLastSaved(records: Records): LastSaved | undefined {
   void saves.value;
   try {

@@ -9,6 +9,7 @@ export interface CullingIndex {
   readonly lowest: Float64Array;
 }
 
+/** Joints and queens by height, so that only those in sight are drawn. */
 export function cullingIndex({ queens, joints }: Geometry): CullingIndex {
   const sorted = [...joints].sort((a, b) => a.y - b.y);
   const lowest = new Float64Array(sorted.length);

@@ -35,6 +35,7 @@ export interface LookInput {
   readonly drones?: DroneSources | undefined;
 }
 
+/** How each queen is to be drawn: her hue, whether she is faded, what her tooltip says. */
 export function lookOf({ lives, summaries, chosen, family, drones }: LookInput): Look {
   const byLine = new Map(summaries.map((line) => [line.line, line]));
   return {

@@ -6,10 +6,12 @@ import type { Metrics } from './geometry.ts';
 const SVG_QUEENS = 400;
 const NARROW = 560;
 
+/** Whether there are too many queens for SVG, and a canvas draws them. */
 export function isLarge(queens: number): boolean {
   return queens > SVG_QUEENS;
 }
 
+/** Heights of lanes and heads in pixels, for a width and a number of queens. */
 export function metricsFor(width: number, queens: number): Metrics {
   return {
     lane: width < NARROW ? 27 : 25,

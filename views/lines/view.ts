@@ -8,10 +8,12 @@ export interface View {
 
 export const AT_REST: View = { kx: 1, ky: 1, x: 0, y: 0 };
 
+/** Pixels of the drawing to pixels of the screen. */
 export function viewX(view: View, x: number): number {
   return view.x + view.kx * x;
 }
 
+/** Pixels of the drawing to pixels of the screen. */
 export function viewY(view: View, y: number): number {
   return view.y + view.ky * y;
 }

@@ -20,6 +20,7 @@ function inspections(colony: Colony, on: PlainDay): readonly EntryOf<'inspection
   );
 }
 
+/** The last inspection up to that day. */
 export function lastInspection(colony: Colony, on: PlainDay): EntryOf<'inspection'> | undefined {
   return inspections(colony, on).at(-1);
 }
@@ -53,6 +54,7 @@ export function strengthIn(entry: Entry): number | undefined {
   return entry.kind === 'winter-outcome' ? entry.springFramesOfBees : undefined;
 }
 
+/** The last entry up to that day, of any kind. */
 export function lastEntry(colony: Colony, on: PlainDay): Entry | undefined {
   return colony.entries.findLast((entry) => firstDay(entry.day) <= on);
 }

@@ -20,10 +20,12 @@ const MONTHS = [
 ] as const;
 const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
 
+/** "May", for 5. */
 export function monthName(month: number): string {
   return MONTHS[month - 1] ?? '';
 }
 
+/** "Sep", for 9. */
 export function shortMonth(month: number): string {
   return monthName(month).slice(0, 3);
 }
@@ -42,6 +44,7 @@ export function monthsText(months: readonly number[]): string {
   return list(spans);
 }
 
+/** "Saturday". */
 export function weekday(day: PlainDay): string {
   return WEEKDAYS[new Date(`${day}T00:00:00Z`).getUTCDay()] ?? '';
 }

@@ -26,6 +26,7 @@ export function useTypedNumber(
   };
 }
 
+/** The number typed, with a comma or a point; undefined where it is none. */
 export function readNumber(text: string): number | undefined {
   const plain = text.trim().replace(',', '.');
   const number = Number(plain);

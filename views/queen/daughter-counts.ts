@@ -20,6 +20,7 @@ export interface DaughterCounts {
   readonly wintersCameOut: number;
 }
 
+/** What became of her daughters, and how many winters they went into and came out of. */
 export function daughterCounts(registry: Registry, daughters: readonly Life[], on: PlainDay): DaughterCounts {
   const awaited = daughters.filter(({ fate }) => fate === 'expected').length;
   const failed = daughters.filter(({ fate }) => fate === 'failed').length;

@@ -23,6 +23,7 @@ const CONFIRMS: Partial<Record<FindingCode, 'eggs' | 'worker-brood' | 'queen-lay
 /** The tasks at which eggs are those of the awaited queen, and not of one overlooked. */
 const AWAITS: ReadonlySet<string> = new Set(['look-for-eggs', 'look-for-worker-brood', 'look-for-release']);
 
+/** What a tapped answer records; a page where it needs more, the queens to choose from where several are awaited. */
 export function replyTo(
   registry: Registry,
   task: Task,

@@ -37,6 +37,7 @@ export interface History {
 
 const BACKGROUND = -1;
 
+/** A history before its first season, with room for every queen and mate that its seasons can need. */
 export function newHistory(input: LookAheadInput, viable: boolean): History {
   const room = nodesNeeded(input);
   const slots = room * input.policy.mates;

@@ -15,6 +15,7 @@ export interface KinLedger {
   readonly kinship: Float64Array;
 }
 
+/** A ledger of nobody, with room for `room` queens: room^2/2 numbers. */
 export function newLedger(room: number): KinLedger {
   return { size: 0, kinship: new Float64Array((room * (room + 1)) / 2) };
 }

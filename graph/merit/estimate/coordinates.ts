@@ -21,6 +21,10 @@ export interface Coordinates {
   readonly edges: readonly (readonly [coordinate: number, component: number])[];
 }
 
+/**
+ * The coordinates of a search from these variances: of all of them, or of a common scale of the genetic ones
+ * (`ratio`).
+ */
 export function coordinatesOf(kind: 'all' | 'ratio', from: ColonyVariances): Coordinates {
   const { worker, covariance, queen, permanent, residual } = from;
   const inside = Math.sqrt(Math.max(permanent, 0.02 * residual));

@@ -22,6 +22,7 @@ export interface TraitEstimates {
   readonly variances: Partial<Record<TraitId, ColonyVariances>>;
 }
 
+/** Variances of each trait from the records themselves; a trait with too few to go by is refused with a sentence. */
 export function estimateTraits(
   pedigree: Pedigree,
   observations: readonly TraitObservation[],

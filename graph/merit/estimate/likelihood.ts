@@ -40,6 +40,7 @@ export interface EstimationData {
   readonly kernels: UnitKernels;
 }
 
+/** Records of one trait by unit (recorded queen), and the kernels between the units. Cost O(units x nodes). */
 export function estimationData(pedigree: Pedigree, records: ColonyRecords): EstimationData {
   const { unitQueen, unitOfQueen } = unitsOf(pedigree, records.queen);
   return {

@@ -54,6 +54,7 @@ export interface ColonyModel {
   readonly kept: Int32Array;
 }
 
+/** The two genetic effects of a colony, workers’ first, in the words of the general model. */
 export function effectCovariance({ worker, queen, covariance }: ColonyVariances): EffectCovariance {
   return { first: worker, second: queen, both: covariance };
 }

@@ -24,6 +24,10 @@ export interface PackedRecords {
   readonly problems: readonly MeritProblem[];
 }
 
+/**
+ * Records in flat arrays, comparison groups numbered as they first appear. A queen who is not in the pedigree is a
+ * problem.
+ */
 export function packRecords(pedigree: Pedigree, rows: readonly MeritRecord[]): PackedRecords {
   const numberOf = new Map<string, number>();
   const queen = new Int32Array(rows.length);

@@ -18,6 +18,7 @@ export interface Preconditioner {
   readonly columns: Float64Array;
 }
 
+/** Built once for an operator. Cost O(nodes + records). */
 export function makePreconditioner(operator: Operator): Preconditioner {
   const { model, root } = operator;
   const { size, parentStart, parent, coefficient } = model.descent;

@@ -20,6 +20,7 @@ export interface PreparedModel extends MixedModel {
   readonly centre: Float64Array;
 }
 
+/** The model as the solver reads it: its records sorted, merged and centred. */
 export function prepareModel(model: MixedModel): PreparedModel {
   const merged = mergeRecords(model, solverOrder(model));
   const levelStart = startsOf(merged);

@@ -64,6 +64,7 @@ export interface UnitKernels {
   readonly own: Float64Array;
 }
 
+/** Relationships between the units: of worker groups, of worker group and queen, of queens. Cost O(units^2). */
 export function unitKernels(
   pedigree: Pedigree,
   { unitQueen, workers, own, nodes }: UnitColumns,

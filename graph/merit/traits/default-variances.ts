@@ -20,6 +20,7 @@ const FEWEST_DEGREES = 20;
 /** The spread read from the records is believed between these multiples of the assumed one (assumed). */
 const SCALE_RANGE = [0.25, 4] as const;
 
+/** Variances in the squared unit of the trait: shares of a phenotypic variance, measured or assumed. */
 export function defaultVariances(shares: DefaultVariances, phenotypic = shares.phenotypic): ColonyVariances {
   const covariance = shares.correlation * Math.sqrt(shares.worker * shares.queen);
   const residual = 1 - WORKER_GROUP * shares.worker - shares.queen - covariance - shares.permanent;

@@ -13,11 +13,13 @@ const JUDGING_VARIANCE = 0.1;
 /** Least evaluations a season by the protocol: Büchler et al. 2013, section 3.1.4 (read): three to six. */
 export const PROTOCOL_EVALUATIONS = 3;
 
+/** Mean of the scores of a season, with its judging variance. */
 export function meanScore(scores: readonly number[]): Figure {
   const sum = scores.reduce((total, score) => total + score, 0);
   return { value: sum / scores.length, samplingVariance: JUDGING_VARIANCE / scores.length };
 }
 
+/** Worst score of a season: for what shows on a single day, and counts then. */
 export function lowestScore(scores: readonly number[]): Figure {
   return { value: Math.min(...scores), samplingVariance: JUDGING_VARIANCE / scores.length };
 }

@@ -109,6 +109,7 @@ export interface PairTrait extends TraitBase {
 
 export type Trait = EachTrait | SeasonTrait | PairTrait;
 
+/** Whether a trait gave a reason to set the record aside in place of a figure. */
 export function isReason(value: unknown): value is Reason {
   return typeof value === 'object' && value !== null && 'setAside' in value;
 }

@@ -18,6 +18,7 @@ export interface PedigreePageOptions {
 
 export const PEDIGREE_PAGE_DEFAULTS = { hideYards: true, mostDams: 16, mostRecords: 14 };
 
+/** The pedigree of one queen as a page of plain text, to be read without the app. */
 export function pedigreePage(
   registry: Registry,
   id: QueenId,

@@ -25,6 +25,7 @@ export interface PedigreeTableOptions {
   readonly queen?: QueenId;
 }
 
+/** The pedigree as the tables that the command line reads: of all queens, or of one with her ancestors. */
 export function pedigreeTables(registry: Registry, { queen }: PedigreeTableOptions = {}): PedigreeTables {
   const input = pedigreeInput(registry);
   const rows = queen ? ancestry(input, queen) : input.queens;

@@ -12,6 +12,7 @@ function seat(draft: RegistryDraft, queen: QueenId): readonly ColonyId[] {
   return colony ? [colony] : [];
 }
 
+/** Her mark, from that day on. */
 export function applyQueenMarked(draft: RegistryDraft, entry: EntryOf<'queen-marked'>): void {
   if (!livingQueen(draft, entry, entry.queen)) return;
   const mark = { colour: entry.colour, since: entry.day, ...(entry.mark ? { number: entry.mark } : {}) };
@@ -19,12 +20,14 @@ export function applyQueenMarked(draft: RegistryDraft, entry: EntryOf<'queen-mar
   draft.file(entry, { queens: [entry.queen], colonies: seat(draft, entry.queen) });
 }
 
+/** Her name; it holds for her whole history. */
 export function applyQueenNamed(draft: RegistryDraft, entry: EntryOf<'queen-named'>): void {
   if (!knownQueen(draft, entry, entry.queen)) return;
   draft.changeQueen(entry.queen, (queen) => ({ ...queen, name: entry.name }));
   draft.file(entry, { queens: [entry.queen], colonies: seat(draft, entry.queen) });
 }
 
+/** Her dams as the keeper states them, in place of what was inferred. */
 export function applyParentageStated(draft: RegistryDraft, entry: EntryOf<'parentage-stated'>): void {
   if (!knownQueen(draft, entry, entry.queen)) return;
   setParentage(draft, entry, entry.queen, entry.parentage);
@@ -32,6 +35,7 @@ export function applyParentageStated(draft: RegistryDraft, entry: EntryOf<'paren
   draft.file(entry, { queens: [entry.queen] });
 }
 
+/** How she mated; the last said of it holds. */
 export function applyMating(draft: RegistryDraft, entry: EntryOf<'mating'>): void {
   if (!knownQueen(draft, entry, entry.queen)) return;
   const { way } = entry;

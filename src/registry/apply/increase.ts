@@ -46,6 +46,7 @@ export function emergence(day: RoughDay, from: keyof typeof RAISED_FROM): DayWin
   return bornBetween(day, Math.max(0, queenEmergence.earliest - oldest), queenEmergence.latest - youngest);
 }
 
+/** A queen expected from cells carried over: a daughter of her who laid the eggs, wherever the frame hung. */
 export function applyCellsGiven(draft: RegistryDraft, entry: EntryOf<'cells-given'>): void {
   const colony = livingColony(draft, entry, entry.to);
   if (!colony) return;
@@ -73,6 +74,7 @@ function checkLaidBefore(draft: RegistryDraft, entry: EntryOf<'cells-given'>): v
   });
 }
 
+/** A queen expected from a frame of eggs given. */
 export function applyEggsGiven(draft: RegistryDraft, entry: EntryOf<'eggs-given'>): void {
   const colony = livingColony(draft, entry, entry.to);
   if (!colony) return;
@@ -88,6 +90,7 @@ export function applyEggsGiven(draft: RegistryDraft, entry: EntryOf<'eggs-given'
 /** Age (days) that larvae fit for grafting have at most, where the keeper did not say. */
 const OLDEST_GRAFTED_DAYS = 4;
 
+/** A graft makes no queen yet: the cells do, when they are given. */
 export function applyGraft(draft: RegistryDraft, entry: EntryOf<'graft'>): void {
   if (!livingColony(draft, entry, entry.builder)) return;
   for (const { queen } of entry.parentage.dams) knownQueen(draft, entry, queen);

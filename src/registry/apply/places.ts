@@ -20,6 +20,7 @@ export function applyYardOpened(draft: RegistryDraft, entry: EntryOf<'yard-opene
   });
 }
 
+/** The drones of a yard and season; the last said of a season holds. */
 export function applyDroneBackground(draft: RegistryDraft, entry: EntryOf<'drone-background'>): void {
   checkYard(draft, entry, entry.yard);
   draft.droneBackgrounds.set(droneKey(entry.yard, entry.season), entry);
@@ -34,6 +35,7 @@ function checkYard(draft: RegistryDraft, entry: Entry, yard: EntryOf<'yard-opene
   });
 }
 
+/** A colony begins, with its first stay and its first label. */
 export function applyColonyStarted(draft: RegistryDraft, entry: EntryOf<'colony-started'>): void {
   const known = draft.colonies.get(entry.colony);
   if (known) {
@@ -59,6 +61,7 @@ export function applyColonyStarted(draft: RegistryDraft, entry: EntryOf<'colony-
   });
 }
 
+/** A stay at another yard, from that day on. */
 export function applyColonyMoved(draft: RegistryDraft, entry: EntryOf<'colony-moved'>): void {
   if (!livingColony(draft, entry, entry.colony)) return;
   checkYard(draft, entry, entry.yard);
@@ -67,6 +70,7 @@ export function applyColonyMoved(draft: RegistryDraft, entry: EntryOf<'colony-mo
   draft.file(entry, { colonies: [entry.colony] });
 }
 
+/** Another label on the box: the colony stays itself. */
 export function applyColonyRelabelled(draft: RegistryDraft, entry: EntryOf<'colony-relabelled'>): void {
   if (!livingColony(draft, entry, entry.colony)) return;
   draft.changeColony(entry.colony, (colony) => ({
@@ -108,6 +112,7 @@ function endColony(draft: RegistryDraft, entry: Entry, colony: ColonyId, cause: 
   }
 }
 
+/** A colony ends by its cause. One that a winter outcome ended already only gets its cause told. */
 export function applyColonyEnded(draft: RegistryDraft, entry: EntryOf<'colony-ended'>): void {
   const colony = draft.colonies.get(entry.colony);
   const endedByWinter =
@@ -117,12 +122,14 @@ export function applyColonyEnded(draft: RegistryDraft, entry: EntryOf<'colony-en
   endColony(draft, entry, entry.colony, entry.cause);
 }
 
+/** Frames between colonies change no queen; both histories tell of them. */
 export function applyFramesMoved(draft: RegistryDraft, entry: EntryOf<'frames-moved'>): void {
   livingColony(draft, entry, entry.from);
   livingColony(draft, entry, entry.to);
   draft.file(entry, { colonies: [entry.from, entry.to] });
 }
 
+/** A treatment begins in each of its colonies. */
 export function applyTreatment(draft: RegistryDraft, entry: EntryOf<'treatment'>): void {
   for (const colony of entry.colonies) livingColony(draft, entry, colony);
   if (entry.end && entry.end < firstDay(entry.day)) {
@@ -143,6 +150,7 @@ export function applyTreatment(draft: RegistryDraft, entry: EntryOf<'treatment'>
   draft.file(entry, { colonies: entry.colonies });
 }
 
+/** A treatment is taken out. */
 export function applyTreatmentEnded(draft: RegistryDraft, entry: EntryOf<'treatment-ended'>): void {
   const id = draft.firstVersion(entry.treatment);
   const treatment = draft.treatments.get(id);
@@ -179,6 +187,7 @@ function checkWinter(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>, col
   });
 }
 
+/** Alive, or dead: then the winter ends the colony. */
 export function applyWinterOutcome(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>): void {
   const colony = draft.colonies.get(entry.colony);
   if (colony) checkWinter(draft, entry, colony);

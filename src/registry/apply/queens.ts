@@ -35,6 +35,7 @@ function enteredFacts(entry: EntryOf<'queen-entered'>) {
   };
 }
 
+/** A queen the records did not know, or more of one they know from another keeper’s pedigree. */
 export function applyQueenEntered(draft: RegistryDraft, entry: EntryOf<'queen-entered'>): void {
   const known = draft.queens.get(entry.queen);
   if (entry.laying !== false) checkBirthDay(draft, entry);
@@ -95,6 +96,7 @@ function damsOfCells(
   return dams.length === 0 ? undefined : { dams: [...dams], evidence: 'dam-in-colony' };
 }
 
+/** Cells found in a colony left whole: a queen is awaited there. */
 export function applyQueenExpected(draft: RegistryDraft, entry: EntryOf<'queen-expected'>): void {
   const colony = livingColony(draft, entry, entry.colony);
   if (!colony) return;
@@ -112,6 +114,7 @@ export function applyQueenExpected(draft: RegistryDraft, entry: EntryOf<'queen-e
   draft.file(entry, { colonies: [colony.id] });
 }
 
+/** A queen seen in place of the known one: probably her daughter. */
 export function applyQueenFound(draft: RegistryDraft, entry: EntryOf<'queen-found'>): void {
   const colony = livingColony(draft, entry, entry.colony);
   if (!colony) return;

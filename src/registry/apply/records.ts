@@ -83,6 +83,7 @@ export function addMaking(
   for (const queen of queens) draft.changeQueen(queen, (record) => ({ ...record, madeBy: id }));
 }
 
+/** The window of her emergence: so many days after the first and the last day meant. */
 export function bornBetween(day: RoughDay, earliest: number, latest: number): DayWindow {
   return { first: addDays(firstDay(day), earliest), last: addDays(lastDay(day), latest) };
 }

@@ -39,6 +39,7 @@ const SUCCEEDS: Partial<Record<MakingHow, 'superseded' | 'swarmed' | 'unknown'>>
 /** Losses that only say that nobody met her. */
 const NEVER_LEFT: ReadonlySet<Tenure['ended']> = new Set<Tenure['ended']>(['not-found', 'unknown']);
 
+/** She lays: she heads the colony from that day, and who else was awaited there has failed. */
 export function applyQueenConfirmed(draft: RegistryDraft, entry: EntryOf<'queen-confirmed'>): void {
   const queen = livingQueen(draft, entry, entry.queen);
   const colony = livingColony(draft, entry, entry.colony);
@@ -123,6 +124,7 @@ function failEarlier(draft: RegistryDraft, colony: ColonyId, head: QueenId, day:
   }
 }
 
+/** Her tenure ends. A loss told once more, by day or cause, only adds to her history. */
 export function applyQueenLost(draft: RegistryDraft, entry: EntryOf<'queen-lost'>): void {
   const known = draft.queens.get(entry.queen);
   if (known && tellsAgain(known, entry)) {
@@ -171,6 +173,7 @@ function tookHerIn(queen: Queen, entry: EntryOf<'queen-lost'>): boolean {
   return daysBetween(firstDay(put.day), firstDay(entry.day)) <= SAME_EVENT_DAYS;
 }
 
+/** She heads another colony from that day on; one taken to be gone comes back. */
 export function applyQueenMoved(draft: RegistryDraft, entry: EntryOf<'queen-moved'>): void {
   const queen = livingQueen(draft, entry, entry.queen);
   const colony = livingColony(draft, entry, entry.to);

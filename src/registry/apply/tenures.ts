@@ -22,6 +22,7 @@ export function seatOf(draft: RegistryDraft, queen: QueenId): ColonyId | undefin
   return record?.expectedIn ?? record?.tenures.findLast(({ to }) => to === undefined)?.colony;
 }
 
+/** She heads the colony from now on, and is no longer awaited anywhere. */
 export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
   stopExpecting(draft, tenure.queen);
   draft.changeColony(tenure.colony, (colony) => ({ ...colony, tenures: [...colony.tenures, tenure] }));
@@ -118,6 +119,7 @@ export function stopExpecting(draft: RegistryDraft, queen: QueenId): void {
   draft.changeQueen(queen, ({ expectedIn: _, ...record }) => record);
 }
 
+/** She is awaited in this colony and in no other. */
 export function expectIn(draft: RegistryDraft, queen: QueenId, colony: ColonyId, since: RoughDay): void {
   stopExpecting(draft, queen);
   draft.changeQueen(queen, (record) => ({ ...record, expectedIn: colony, state: { is: 'expected', since } }));

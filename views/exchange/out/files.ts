@@ -17,6 +17,7 @@ export interface ReadyFile {
   readonly type: string;
 }
 
+/** The whole journal as a file ready to save. */
 export function journalFile(file: JournalFile): ReadyFile {
   return { name: journalFileName(file), text: writeJournalFile(file), type: 'application/json' };
 }

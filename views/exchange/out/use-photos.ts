@@ -8,6 +8,7 @@ export interface Photos {
   readonly bytes: number;
 }
 
+/** The photographs on this device; undefined until they are read. */
 export function usePhotos(): Photos | undefined {
   const store = useStore();
   const [photos, setPhotos] = useState<Photos>();

@@ -13,6 +13,7 @@ export interface Outcome {
 
 export const NO_OUTCOME: Outcome = {};
 
+/** The winter outcome to write; undefined while it is not told whether the colony lives. */
 export function outcomeDraft(
   outcome: Outcome,
   colony: ColonyId,

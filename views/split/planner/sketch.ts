@@ -54,6 +54,7 @@ export interface SketchBasis {
 }
 type Observed<K extends keyof EntryOf<'inspection'>> = NonNullable<ReturnType<typeof lastObserved<K>>>;
 
+/** What was last observed of bees, brood, stores and eggs, each with its day. */
 export function sketchBasis(colony: Colony, on: PlainDay): SketchBasis {
   const bees = lastObserved(colony, on, 'framesOfBees');
   const brood = lastObserved(colony, on, 'framesOfBrood');
