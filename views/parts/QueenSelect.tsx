@@ -3,7 +3,7 @@ import type { QueenId } from '../../src/journal/ids.ts';
 import { colonyOfQueen, labelOn, queenTitle } from '../../src/registry/queries.ts';
 import type { Queen, Registry } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
-import { comingText } from '../queen/queen-words.ts';
+import { comingText } from './queen-words.ts';
 import { type Option, SelectField, type SelectFieldProps } from './SelectField.tsx';
 import { lowerFirst } from './words.ts';
 

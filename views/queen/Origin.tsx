@@ -7,11 +7,11 @@ import { droneSources } from '../lines/drone-sources.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayInYear } from '../parts/days.ts';
 import { QueenName } from '../parts/QueenName.tsx';
+import { damHeading, madeText, unknownShare } from '../parts/queen-words.ts';
 import { EVIDENCE, sentence } from '../parts/words.ts';
 import { FoundersLeft } from './FoundersLeft.tsx';
 import styles from './Origin.module.css';
 import queenStyles from './Queen.module.css';
-import { damHeading, madeText, unknownShare } from './queen-words.ts';
 import { ShareBar } from './ShareBar.tsx';
 
 /** How she was made: her dam and how that is known, the event and the sisters out of it, the drones she met. */

@@ -10,10 +10,10 @@ import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayInYear } from '../parts/days.ts';
 import { MarkDot } from '../parts/MarkDot.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { bornText, endText } from '../parts/queen-words.ts';
 import { sentence } from '../parts/words.ts';
 import { NameAsk } from './NameAsk.tsx';
 import styles from './QueenHeader.module.css';
-import { bornText, endText } from './queen-words.ts';
 
 /** Her name, her mark, her line, and how she stands in one sentence. */
 export function QueenHeader({ queen }: { readonly queen: Queen }) {

@@ -1,5 +1,5 @@
+import { percentText } from '../parts/queen-words.ts';
 import styles from './Origin.module.css';
-import { percentText } from './queen-words.ts';
 
 /** A share (0..1) as a bar to scale and in percent. */
 export function ShareBar({ share }: { readonly share: number }) {

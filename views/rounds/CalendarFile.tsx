@@ -5,9 +5,9 @@ import type { ColonyId } from '../../src/journal/ids.ts';
 import { labelOn } from '../../src/registry/queries.ts';
 import type { YardRound } from '../../src/registry/rounds.ts';
 import { useStore } from '../app/store-context.ts';
-import { useToday } from '../exchange/use-today.ts';
 import { Button } from '../parts/Button.tsx';
 import { saveFile } from '../parts/save-file.ts';
+import { useToday } from '../parts/use-today.ts';
 
 /**
  * The tasks of the next weeks as a calendar file. Made again it updates what the calendar has, and takes out what an

@@ -2,8 +2,8 @@ import type { PlainDay } from '../../src/journal/day.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import { queenTitle } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
+import { comingText } from '../parts/queen-words.ts';
 import { lowerFirst } from '../parts/words.ts';
-import { comingText } from '../queen/queen-words.ts';
 
 /**
  * The queens expected in one box, each in words that no other of them has: "A daughter of Hazel, raised in a split,

@@ -4,10 +4,10 @@ import { queenTitle } from '../../../src/registry/queries.ts';
 import { useRegistry, useStore } from '../../app/store-context.ts';
 import { Button } from '../../parts/Button.tsx';
 import { saveFile } from '../../parts/save-file.ts';
+import { useToday } from '../../parts/use-today.ts';
 import styles from '../out/Out.module.css';
 import type { PedigreeOutProps } from '../out/PedigreeOut.tsx';
 import { NameAsk } from '../out/SaveFile.tsx';
-import { useToday } from '../use-today.ts';
 import { PedigreeCard } from './PedigreeCard.tsx';
 
 /** The card as it will be printed, and the same in plain text for a message. */

@@ -7,8 +7,8 @@ import type { Queen, Registry } from '../../../src/registry/state.ts';
 import { lineFacts } from '../../lines/facts.ts';
 import type { Life } from '../../lines/lives.ts';
 import { wintersText } from '../../lines/words.ts';
+import { bornText, endText, madeText } from '../../parts/queen-words.ts';
 import { list, sentence } from '../../parts/words.ts';
-import { bornText, endText, madeText } from '../../queen/queen-words.ts';
 
 /** One dam on the card. */
 export interface CardDam {

@@ -6,7 +6,7 @@ import { useStore } from '../../app/store-context.ts';
 import { Button } from '../../parts/Button.tsx';
 import { SavingNotices } from '../../parts/SavingNotices.tsx';
 import { useSaving } from '../../parts/use-saving.ts';
-import { useToday } from '../use-today.ts';
+import { useToday } from '../../parts/use-today.ts';
 import styles from './Disagreements.module.css';
 import { DisagreementView } from './DisagreementView.tsx';
 import { settlingDrafts } from './settle.ts';

@@ -4,8 +4,8 @@ import { go, routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
 import { Button } from '../../parts/Button.tsx';
 import { TextArea } from '../../parts/Field.tsx';
+import { useToday } from '../../parts/use-today.ts';
 import { opened } from '../incoming.ts';
-import { useToday } from '../use-today.ts';
 import styles from './InBox.module.css';
 import { decodeText, PASTED, readIncoming } from './read-incoming.ts';
 

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type IntakePlan, mendTable, planIntake, type Table } from '../../../src/exchange/intake/index.ts';
 import { useStore } from '../../app/store-context.ts';
+import { useToday } from '../../parts/use-today.ts';
 import { projectionOf } from '../in/union.ts';
 import type { TableWork } from '../incoming.ts';
-import { useToday } from '../use-today.ts';
 
 /** A table as it stands now with what it would write. */
 export interface ReadPlan {

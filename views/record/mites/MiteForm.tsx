@@ -4,12 +4,12 @@ import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { TextArea } from '../../parts/Field.tsx';
+import { KeptNotice } from '../../parts/KeptNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
+import { useKept } from '../../parts/use-kept.ts';
 import type { RecordFormProps } from '../index.tsx';
-import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import { useKept } from '../use-kept.ts';
 import { MiteResult } from './MiteResult.tsx';
 import { type Method, type MiteLook, missing, sampleOf } from './sample.ts';
 

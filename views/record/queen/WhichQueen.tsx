@@ -3,8 +3,8 @@ import { queenTitle } from '../../../src/registry/queries.ts';
 import type { Queen } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
+import { comingText } from '../../parts/queen-words.ts';
 import { sentence } from '../../parts/words.ts';
-import { comingText } from '../../queen/queen-words.ts';
 
 export interface WhichQueenProps {
   readonly label?: string;

@@ -4,13 +4,13 @@ import { useStore } from '../../app/store-context.ts';
 import { honeyWait, isIn, treatmentsOf } from '../../mites/treatments.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { dayInYear } from '../../parts/days.ts';
+import { KeptNotice } from '../../parts/KeptNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
+import { useKept } from '../../parts/use-kept.ts';
 import { count, sentence } from '../../parts/words.ts';
 import type { RecordFormProps } from '../index.tsx';
-import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import { useKept } from '../use-kept.ts';
 
 interface Taken {
   readonly kilograms?: number | undefined;

@@ -3,11 +3,11 @@ import type { EntryOf } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
 import { DayInput } from '../../parts/DayInput.tsx';
+import { KeptNotice } from '../../parts/KeptNotice.tsx';
 import { NumberStepper } from '../../parts/NumberStepper.tsx';
+import { useKept } from '../../parts/use-kept.ts';
 import type { RecordFormProps } from '../index.tsx';
-import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import { useKept } from '../use-kept.ts';
 
 type Method = EntryOf<'hygienic-test'>['method'];
 

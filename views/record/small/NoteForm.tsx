@@ -3,11 +3,11 @@ import type { PhotoId } from '../../../src/journal/ids.ts';
 import { useStore } from '../../app/store-context.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { TextArea } from '../../parts/Field.tsx';
+import { KeptNotice } from '../../parts/KeptNotice.tsx';
+import { useKept } from '../../parts/use-kept.ts';
 import type { RecordFormProps } from '../index.tsx';
-import { KeptNotice } from '../KeptNotice.tsx';
 import { PhotoField } from '../PhotoField.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import { useKept } from '../use-kept.ts';
 
 interface KeptNote {
   readonly text: string;

@@ -4,12 +4,12 @@ import { useStore } from '../../app/store-context.ts';
 import { winterInQuestion } from '../../parts/colony-facts.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
+import { KeptNotice } from '../../parts/KeptNotice.tsx';
 import { Notice } from '../../parts/Notice.tsx';
+import { useKept } from '../../parts/use-kept.ts';
 import { sentence, winterText } from '../../parts/words.ts';
 import type { RecordFormProps } from '../index.tsx';
-import { KeptNotice } from '../KeptNotice.tsx';
 import { RecordFrame } from '../RecordFrame.tsx';
-import { useKept } from '../use-kept.ts';
 import { OutcomeFields } from './OutcomeFields.tsx';
 import { NO_OUTCOME, type Outcome, outcomeDraft } from './outcome.ts';
 

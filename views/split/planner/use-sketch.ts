@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { PlainDay } from '../../../src/journal/day.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
-import { useKept } from '../../record/use-kept.ts';
+import { useKept } from '../../parts/use-kept.ts';
 import { firstSketch, frameSizes, type Sketch, type SketchBasis, sketchBasis } from './sketch.ts';
 
 /** The sketch of a colony, kept on the device while the keeper is at it, and where it came from. */

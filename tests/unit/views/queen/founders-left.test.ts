@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { project } from '../../../../src/registry/project.ts';
+import { percentText } from '../../../../views/parts/queen-words.ts';
 import { foundersLeft } from '../../../../views/queen/founders-left.ts';
-import { percentText } from '../../../../views/queen/queen-words.ts';
 import { demoRegistry } from '../../../helpers/demo.ts';
 import { Story } from '../../../helpers/story.ts';
 

@@ -3,17 +3,17 @@ import { dayNumber } from '../../../../src/journal/day.ts';
 import type { QueenId } from '../../../../src/journal/ids.ts';
 import { project } from '../../../../src/registry/project.ts';
 import { lineFacts } from '../../../../views/lines/facts.ts';
-import { countsSentence, daughterCounts, daughtersOf } from '../../../../views/queen/daughter-counts.ts';
-import { damLineDoubt, damLineWords, familyLives } from '../../../../views/queen/family-lives.ts';
-import { meritFigures, ordinal, sureWords } from '../../../../views/queen/merit-figures.ts';
-import { parentageFor, surenessOf } from '../../../../views/queen/parentage-choice.ts';
 import {
   bornText,
   comingText,
   damHeading,
   endText,
   unknownShare,
-} from '../../../../views/queen/queen-words.ts';
+} from '../../../../views/parts/queen-words.ts';
+import { countsSentence, daughterCounts, daughtersOf } from '../../../../views/queen/daughter-counts.ts';
+import { damLineDoubt, damLineWords, familyLives } from '../../../../views/queen/family-lives.ts';
+import { meritFigures, ordinal, sureWords } from '../../../../views/queen/merit-figures.ts';
+import { parentageFor, surenessOf } from '../../../../views/queen/parentage-choice.ts';
 import { axisDays, tenureRows } from '../../../../views/queen/tenure-rows.ts';
 import { reasons } from '../../../../views/queen/worth.ts';
 import { day, rough, Story } from '../../../helpers/story.ts';
