@@ -1,4 +1,5 @@
 import { Notice } from '../parts/Notice.tsx';
+import { percents } from '../parts/percents.ts';
 import styles from './Daughters.module.css';
 import { DaughtersAsked } from './DaughtersAsked.tsx';
 import { LinesKept } from './LinesKept.tsx';
@@ -6,7 +7,7 @@ import { PlanList } from './PlanList.tsx';
 import { gainBand, type Plan } from './plan.ts';
 import { TradeOff } from './TradeOff.tsx';
 import type { Choice } from './use-choice.ts';
-import { percents, spreads } from './words.ts';
+import { spreads } from './words.ts';
 
 /** How many daughters from whom: gain against kinship, drawn whole, and what the point chosen means. */
 export function Daughters({ choice }: { readonly choice: Choice }) {

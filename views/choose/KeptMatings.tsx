@@ -1,11 +1,12 @@
 import type { BroodViability } from '../../graph/alleles/viability.ts';
 import type { MeritOutlook } from '../../graph/choice/what-if-mating.ts';
 import { Button } from '../parts/Button.tsx';
+import { percents } from '../parts/percents.ts';
 import styles from './KeptMatings.module.css';
 import { spreadOf } from './mating.ts';
 import { NINE_TENTHS } from './merit-scale.ts';
 import type { KeptMating } from './WhatIf.tsx';
-import { percents, spreads } from './words.ts';
+import { spreads } from './words.ts';
 
 export interface KeptMatingsProps {
   readonly kept: readonly KeptMating[];

@@ -1,10 +1,11 @@
 import type { MatingOutlook, MeritOutlook } from '../../graph/choice/what-if-mating.ts';
 import { IntervalBar } from '../parts/IntervalBar.tsx';
+import { percents } from '../parts/percents.ts';
 import styles from './MatingResult.module.css';
 import { MeritAxis, MeritBar } from './MeritBar.tsx';
 import { spreadOf } from './mating.ts';
 import { meritScale } from './merit-scale.ts';
-import { chanceWords, percents, spreads } from './words.ts';
+import { chanceWords, spreads } from './words.ts';
 
 export interface MatingResultProps {
   readonly outlook: MatingOutlook;

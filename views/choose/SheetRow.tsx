@@ -1,4 +1,5 @@
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
+import { percents } from '../parts/percents.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import { sentence } from '../parts/words.ts';
 import styles from './DecisionSheet.module.css';
@@ -8,7 +9,7 @@ import { MeritBar } from './MeritBar.tsx';
 import type { MeritScale } from './merit-scale.ts';
 import type { PlannedDam } from './plan.ts';
 import type { Choice } from './use-choice.ts';
-import { percents, reliabilityWords, whyWords } from './words.ts';
+import { reliabilityWords, whyWords } from './words.ts';
 import { brothersWords } from './yard-risk.ts';
 
 export interface SheetRowProps {

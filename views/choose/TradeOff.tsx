@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { Button } from '../parts/Button.tsx';
+import { percents } from '../parts/percents.ts';
 import { Unfold } from '../parts/Unfold.tsx';
 import { useWidth } from '../parts/use-width.ts';
 import { CURVE_HEIGHT, CURVE_MARGIN, CurveSvg } from './CurveSvg.tsx';
@@ -7,7 +8,7 @@ import { type CurvePoint, drawCurve } from './curve-scale.ts';
 import { planOf, thriftOf } from './plan.ts';
 import styles from './TradeOff.module.css';
 import type { Choice, Curve } from './use-choice.ts';
-import { percents, planWords, spreads } from './words.ts';
+import { planWords, spreads } from './words.ts';
 
 export interface TradeOffProps {
   readonly choice: Choice;

@@ -2,13 +2,14 @@ import { dayOfNumber } from '../../src/journal/day.ts';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
 import { shortDay } from '../parts/days.ts';
+import { percents } from '../parts/percents.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { besides, type HerTrait } from '../queen/her-traits.ts';
 import { TraitEnds, TraitGroup } from '../queen/TraitGroup.tsx';
 import styles from './TraitLine.module.css';
 import { TraitMethod } from './TraitMethod.tsx';
 import { effectWords, standingWords, type TraitStanding, warningWords } from './trait-standing.ts';
-import { percents, reliabilityWords, spreads } from './words.ts';
+import { reliabilityWords, spreads } from './words.ts';
 
 export interface TraitLineProps {
   readonly standing: TraitStanding;

@@ -1,13 +1,13 @@
 import { useState } from 'preact/hooks';
 import { Button } from '../parts/Button.tsx';
 import { yardsInOrder } from '../parts/colony-facts.ts';
+import { percents } from '../parts/percents.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import spoken from '../style/spoken.module.css';
 import { Drones } from './Drones.tsx';
 import type { Breeder } from './plan.ts';
 import type { Choice } from './use-choice.ts';
 import styles from './Where.module.css';
-import { percents } from './words.ts';
 import { YardCell } from './YardCell.tsx';
 import { bestYard, CLOSELY, yardRisks } from './yard-risk.ts';
 

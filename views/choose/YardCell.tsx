@@ -1,4 +1,5 @@
-import { oneIn, percents } from './words.ts';
+import { percents } from '../parts/percents.ts';
+import { oneIn } from './words.ts';
 import styles from './YardCell.module.css';
 import type { YardRisk } from './yard-risk.ts';
 

@@ -1,5 +1,6 @@
 import { chanceAbove } from '../../graph/merit/index-errors.ts';
 import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
+import { percents } from '../parts/percents.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { list } from '../parts/words.ts';
 import { evidenceOf, evidenceWords } from './evidence.ts';
@@ -7,7 +8,7 @@ import { fliesAt } from './plan.ts';
 import type { Candidate } from './ranking.ts';
 import { standingWords, traitStandings } from './trait-standing.ts';
 import type { Choice } from './use-choice.ts';
-import { chanceWords, daughtersWords, percents, reliabilityWords, spreads, whyWords } from './words.ts';
+import { chanceWords, daughtersWords, reliabilityWords, spreads, whyWords } from './words.ts';
 import { brothersWords } from './yard-risk.ts';
 
 /** Two or three queens side by side: one row a question, one column a queen. */

@@ -1,7 +1,8 @@
 import type { SeasonOutlook } from '../../graph/choice/look-ahead/look-ahead.ts';
 import type { Bands } from '../../graph/numerics/bands.ts';
+import { percents } from '../parts/percents.ts';
 import type { Figure } from './outlook-scale.ts';
-import { percents, spreads } from './words.ts';
+import { spreads } from './words.ts';
 
 /** What a look-ahead shows, and how its figures are said. */
 

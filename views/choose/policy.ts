@@ -6,9 +6,9 @@ import type {
 import type { Registry } from '../../src/registry/state.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { Choosing } from '../../src/store/settings.ts';
+import { percents } from '../parts/percents.ts';
 import type { Breeder } from './plan.ts';
 import type { Ranking } from './ranking.ts';
-import { percents } from './words.ts';
 
 /** The look-ahead: a way of breeding to play from the queens who live now, and what it starts with. */
 

@@ -123,12 +123,6 @@ export function spreads(value: number, digits = 1): string {
   return `${value > 0 ? '+' : '−'}${size}`;
 }
 
-/** A share in whole percents: "6 %", "under 1 %", "0 %". */
-export function percents(share: number): string {
-  if (share > 0 && share < 0.005) return 'under 1\u00a0%';
-  return `${Math.round(100 * share)}\u00a0%`;
-}
-
 /** Decimals that tell the marks of an axis apart. */
 export function markDigits(marks: readonly number[], least: number): number {
   const [first = 0, second = first] = marks;

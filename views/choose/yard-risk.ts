@@ -2,7 +2,7 @@ import type { BroodViability } from '../../graph/alleles/viability.ts';
 import type { QueenId, YardId } from '../../src/journal/ids.ts';
 import type { DronePool, PoolBasis } from '../../src/registry/pools.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
-import { percents } from './words.ts';
+import { percents } from '../parts/percents.ts';
 
 /** What the daughters of a queen would meet at a yard. */
 export interface YardRisk {

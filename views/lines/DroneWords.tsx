@@ -1,3 +1,4 @@
+import { percents } from '../parts/percents.ts';
 import { QueenName } from '../parts/QueenName.tsx';
 import styles from './Chosen.module.css';
 import type { DroneSources } from './drone-sources.ts';
@@ -23,20 +24,16 @@ export function DroneWords({ drones }: { readonly drones: DroneSources }) {
             <span>
               sons of <QueenName queen={queen} />
             </span>
-            <span>{percent(share)}</span>
+            <span>{percents(share)}</span>
           </li>
         ))}
         {drones.unrecorded > 0 && (
           <li>
             <span>{drones.background === 'unrecorded' ? 'of nobody recorded' : drones.background}</span>
-            <span>{percent(drones.unrecorded)}</span>
+            <span>{percents(drones.unrecorded)}</span>
           </li>
         )}
       </ul>
     </div>
   );
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)}\u00a0%`;
 }

@@ -1,4 +1,5 @@
 import type { Relation } from '../../graph/lineage/relation.ts';
+import { finePercents } from '../parts/percents.ts';
 
 /** How two queens are related, in sentences. */
 
@@ -49,7 +50,7 @@ export function relationSentence(relation: Relation, names: RelationNames): stri
 export function relationCertainty({ code, probability }: Relation): string | undefined {
   if (code === 'self' || code === 'drone-side' || code === 'none') return undefined;
   if (probability >= 1) return 'Every dam on the way is firm.';
-  return `Holds with a probability of ${percent(probability)}: a dam on the way is not firm.`;
+  return `Holds with a probability of ${finePercents(probability)}: a dam on the way is not firm.`;
 }
 
 function generations(count: number | undefined): string {
@@ -84,10 +85,5 @@ export function kinshipSentence(kinship: number): string {
         : ratio < 0.87
           ? 'looser than'
           : 'about as close as';
-  return `${how.charAt(0).toUpperCase()}${how.slice(1)} ${near.words}. A daughter of one by a drone of the other is expected ${percent(kinship)} inbred.`;
-}
-
-function percent(share: number): string {
-  const value = 100 * share;
-  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)}\u00a0%`;
+  return `${how.charAt(0).toUpperCase()}${how.slice(1)} ${near.words}. A daughter of one by a drone of the other is expected ${finePercents(kinship)} inbred.`;
 }

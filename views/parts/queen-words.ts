@@ -52,6 +52,7 @@ const MADE: Readonly<Record<Making['how'], string>> = {
   'brought-in': 'Entered',
 };
 
+/** How she came about, as the page of a queen heads it. */
 export function madeText({ how }: Making): string {
   return MADE[how];
 }
@@ -69,10 +70,4 @@ export function comingText({ state, madeBy }: Queen, registry: Registry, on: Pla
 export function unknownShare(queen: Queen): number {
   const named = (queen.parentage?.dams ?? []).reduce((sum, { probability }) => sum + probability, 0);
   return named > 1 - 1e-9 ? 0 : 1 - named;
-}
-
-/** "90 %" for 0.9; shares are never written as more exact than whole percents. */
-export function percentText(share: number): string {
-  if (share > 0 && share < 0.005) return 'under 1\u00a0%';
-  return `${Math.round(100 * share)}\u00a0%`;
 }

@@ -1,5 +1,6 @@
 import { routes } from '../app/routes.ts';
 import { Button } from '../parts/Button.tsx';
+import { finePercents } from '../parts/percents.ts';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import styles from './MeritSection.module.css';
 import type { MeritFigures } from './merit-figures.ts';
@@ -71,11 +72,8 @@ function inbreedingWords(inbreeding: number | undefined, brood: number | undefin
   if (inbreeding === undefined)
     return 'The records contradict themselves, so that her inbreeding cannot be told.';
   const hers =
-    brood === undefined ? '; whom she mated with is not known yet' : `, that of her brood ${percent(brood)}`;
-  return `Her expected inbreeding is ${percent(inbreeding)}${hers}. Drones of mothers nobody recorded count as drawn from the background.`;
-}
-
-function percent(share: number): string {
-  const value = 100 * share;
-  return `${value < 10 ? Number(value.toFixed(1)) : Math.round(value)}\u00a0%`;
+    brood === undefined
+      ? '; whom she mated with is not known yet'
+      : `, that of her brood ${finePercents(brood)}`;
+  return `Her expected inbreeding is ${finePercents(inbreeding)}${hers}. Drones of mothers nobody recorded count as drawn from the background.`;
 }

@@ -1,4 +1,4 @@
-import { percentText } from '../parts/queen-words.ts';
+import { percents } from '../parts/percents.ts';
 import styles from './Origin.module.css';
 
 /** A share (0..1) as a bar to scale and in percent. */
@@ -6,7 +6,7 @@ export function ShareBar({ share }: { readonly share: number }) {
   return (
     <span class={styles.share}>
       <span class={styles.bar} style={{ width: `${Math.max(2, 72 * share)}px` }} aria-hidden="true" />
-      {percentText(share)}
+      {percents(share)}
     </span>
   );
 }

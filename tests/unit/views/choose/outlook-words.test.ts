@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SeasonOutlook } from '../../../../graph/choice/look-ahead/look-ahead.ts';
 import { endWords, rangeWords } from '../../../../views/choose/outlook-words.ts';
-import { percents } from '../../../../views/choose/words.ts';
+import { percents } from '../../../../views/parts/percents.ts';
 
 const bands = (low: number, median: number, high: number) => ({ mean: median, low, median, high });
 const end: SeasonOutlook = {

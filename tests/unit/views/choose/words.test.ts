@@ -6,7 +6,6 @@ import {
   daughtersWords,
   markDigits,
   oneIn,
-  percents,
   planLead,
   planWords,
   rankingLead,
@@ -16,6 +15,7 @@ import {
   spreads,
   whyWords,
 } from '../../../../views/choose/words.ts';
+import { percents } from '../../../../views/parts/percents.ts';
 
 const part = (trait: Contribution['trait'], points: number): Contribution => ({
   trait,

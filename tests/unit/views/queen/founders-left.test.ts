@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { project } from '../../../../src/registry/project.ts';
-import { percentText } from '../../../../views/parts/queen-words.ts';
+import { percents } from '../../../../views/parts/percents.ts';
 import { foundersLeft } from '../../../../views/queen/founders-left.ts';
 import { demoRegistry } from '../../../helpers/demo.ts';
 import { Story } from '../../../helpers/story.ts';
@@ -26,6 +26,6 @@ describe('what is left of each founder in a queen', () => {
   });
 
   it('is said in whole percents, and a little that is there never as none', () => {
-    expect([0, 0.002, 0.5].map(percentText)).toEqual(['0\u00a0%', 'under 1\u00a0%', '50\u00a0%']);
+    expect([0, 0.002, 0.5].map(percents)).toEqual(['0\u00a0%', 'under 1\u00a0%', '50\u00a0%']);
   });
 });
