@@ -114,6 +114,12 @@ function once(
   return [{ code, kind, period: span.from, from: span.from, to: span.to, findings }];
 }
 
+/** Once the span is over, a colony looked into since its beginning has shown by itself that it lives. */
+function winterOutcome(state: YearState, span: DaySpan | undefined, on: Day): readonly Draft[] {
+  const shown = span && on > span.to ? state.lastLook : undefined;
+  return once('winter-outcome', 'look', span, state.winterRecorded ?? shown, ['alive', 'dead']);
+}
+
 /** Strength in spring: asked while it can still be told from what summer made of it. */
 function springStrength(state: YearState, span: DaySpan | undefined, on: Day): readonly Draft[] {
   if (span && on > span.to + SPRING_GRACE) return [];
@@ -157,7 +163,7 @@ export function yearTasksFor(
     ...swarmCheck(state, settings.swarmSeason, on),
     ...miteCount(state, settings.miteSeason),
     ...once('autumn-preparation', 'do', settings.autumnPreparation, state.autumnPrepared, ['done']),
-    ...once('winter-outcome', 'look', settings.winterOutcome, state.winterRecorded, ['alive', 'dead']),
+    ...winterOutcome(state, settings.winterOutcome, on),
     ...springStrength(state, settings.springStrength, on),
     ...treatmentTasks(state.treatments ?? []),
   ];

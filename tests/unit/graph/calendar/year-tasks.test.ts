@@ -22,6 +22,12 @@ describe('the tasks of the year', () => {
     expect(codes({ winterRecorded: YEAR + 70 }, 75)).toEqual([]);
   });
 
+  it('do not go on asking whether a colony lives that was looked into since, once the days for it are over', () => {
+    expect(codes({ lastLook: YEAR + 95 }, 98)).toContain('winter-outcome');
+    expect(codes({ lastLook: YEAR + 95 }, 105)).not.toContain('winter-outcome');
+    expect(codes({ lastLook: YEAR + 40 }, 105)).toContain('winter-outcome');
+  });
+
   it('are not answered by what was recorded a year before', () => {
     expect(codes({ winterRecorded: YEAR - 290 }, 60)).toEqual(['winter-outcome']);
   });
