@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import { lastDay, localDay, type PlainDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { Registry } from '../../src/registry/state.ts';
-import { dayText, weekday } from '../parts/days.ts';
+import { weekday } from '../parts/days.ts';
 import { Sheet } from '../parts/Sheet.tsx';
 import styles from './DayLine.module.css';
 import { routes } from './routes.ts';

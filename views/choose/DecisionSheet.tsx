@@ -1,7 +1,7 @@
+import { dayText } from '../../src/journal/day-words.ts';
 import { SUGGESTED_WEIGHTS } from '../../src/store/trait-weights.ts';
 import { routes } from '../app/routes.ts';
 import { Button } from '../parts/Button.tsx';
-import { dayText } from '../parts/days.ts';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';
 import { number } from '../parts/words.ts';

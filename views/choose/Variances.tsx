@@ -1,7 +1,7 @@
 import type { TraitId } from '../../graph/merit/traits/trait.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { OwnVariances } from '../../src/store/settings.ts';
 import { Button } from '../parts/Button.tsx';
-import { dayText } from '../parts/days.ts';
 import { Notice } from '../parts/Notice.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { TRAIT_TITLES } from '../parts/trait-words.ts';

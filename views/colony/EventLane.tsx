@@ -1,5 +1,5 @@
+import { dayText } from '../../src/journal/day-words.ts';
 import { type Entry, kindTitle } from '../../src/journal/entry.ts';
-import { dayText } from '../parts/days.ts';
 import styles from './EventLane.module.css';
 import type { LaneProps } from './lane.ts';
 

@@ -1,7 +1,7 @@
+import { dayText } from '../../src/journal/day-words.ts';
 import type { EntryOf } from '../../src/journal/entry.ts';
 import type { Settings } from '../../src/store/settings.ts';
 import { lowestThreshold } from '../mites/counts.ts';
-import { dayText } from '../parts/days.ts';
 import { figureWords, miteFigure } from '../parts/entries/mite-words.ts';
 import type { LaneProps } from './lane.ts';
 import styles from './MiteLane.module.css';

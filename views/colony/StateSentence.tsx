@@ -1,11 +1,12 @@
 import { dayNumber, firstDay, isExactDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { EntryKind } from '../../src/journal/entry.ts';
 import { headOn, isLiving, tenureOn } from '../../src/registry/queries.ts';
 import type { Queen, Tenure } from '../../src/registry/state.ts';
 import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
-import { dayInYear, dayText, relativeDay } from '../parts/days.ts';
+import { dayInYear, relativeDay } from '../parts/days.ts';
 import { expectedQueens, type HeadProps } from '../parts/HeadLine.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { COMPASS, count, LOSS_CAUSES, QUEEN_LOSSES } from '../parts/words.ts';

@@ -1,6 +1,6 @@
+import { dayText } from '../../src/journal/day-words.ts';
 import { damCertainty, queenTitle } from '../../src/registry/queries.ts';
 import { routes } from '../app/routes.ts';
-import { dayText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 import type { LaneProps } from './lane.ts';
 import styles from './TenureLane.module.css';

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { dayText } from '../parts/days.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { list } from '../parts/words.ts';
 import styles from './Manifest.module.css';
 import type { Manifest as Facts } from './manifest.ts';

@@ -1,8 +1,8 @@
 import { signal } from '@preact/signals';
 import { localDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { Entry } from '../../src/journal/entry.ts';
 import type { Records } from '../../src/store/contract.ts';
-import { dayText } from '../parts/days.ts';
 import { counted } from './counted.ts';
 
 /** When all records were last saved to a file from this device. A reminder and no record: it is kept with the browser. */

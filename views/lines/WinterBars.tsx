@@ -1,6 +1,6 @@
+import { winterYears } from '../../src/journal/day-words.ts';
 import type { WinterCount } from './summaries.ts';
 import styles from './WinterBars.module.css';
-import { winterText } from './words.ts';
 
 /** Queens shown as single squares up to this many in a winter; beyond it as a bar to scale. */
 const MOST_SQUARES = 8;
@@ -19,7 +19,7 @@ export function WinterBars({ winters: all }: { readonly winters: readonly Winter
   const step = most > MOST_SQUARES ? HEIGHT / most : STEP;
   const height = Math.min(HEIGHT, most * STEP);
   const words = winters.map(
-    ({ spring, wentIn, cameOut }) => `winter ${winterText(spring)}: ${cameOut} of ${wentIn} came out`,
+    ({ spring, wentIn, cameOut }) => `winter ${winterYears(spring)}: ${cameOut} of ${wentIn} came out`,
   );
   return (
     <div class={styles.bars} role="img" aria-label={words.join('; ')}>

@@ -1,8 +1,9 @@
 import type { QueenGroup, RetainedAlleles } from '../../graph/alleles/retained.ts';
+import { winterYears } from '../../src/journal/day-words.ts';
 import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { GenesKept, GenesKeptWork } from '../../src/store/index.ts';
-import { queensText, winterText } from './words.ts';
+import { queensText } from './words.ts';
 
 /** What the queens of each winter carried, and those of now: so that a loss of genes is seen as it comes. */
 
@@ -23,7 +24,7 @@ export function genesKeptWork({ registry, on, work, answer }: Evaluated): GenesK
   const winters = [...springs]
     .sort((a, b) => a[0] - b[0])
     .slice(-MOST_WINTERS)
-    .map(([spring, queens]): QueenGroup => ({ name: winterText(spring), queens }));
+    .map(([spring, queens]): QueenGroup => ({ name: winterYears(spring), queens }));
   const groups = [...winters, { name: NOW, queens: answer.candidates }];
   return { pedigree: work.pedigree, sexAlleles: work.sexAlleles, groups };
 }

@@ -1,7 +1,7 @@
 import { dayOfNumber } from '../../src/journal/day.ts';
+import { dayText, winterYears } from '../../src/journal/day-words.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { MakingHow } from '../../src/registry/state.ts';
-import { dayText } from '../parts/days.ts';
 import type { Joint } from './geometry.ts';
 import type { Fate, Life } from './lives.ts';
 
@@ -14,21 +14,16 @@ export function queensText(count: number): string {
   return count === 1 ? '1 queen' : `${count} queens`;
 }
 
-/** The winter that ended in the spring of a year: "2025/26". */
-export function winterText(spring: number): string {
-  return `${spring - 1}/${String(spring).slice(2)}`;
-}
-
 /** "winter 2023/24", "winters 2022/23, 2023/24", "winters 2020/21 to 2023/24". */
 export function wintersText(springs: readonly number[]): string {
   const first = springs[0];
   const last = springs.at(-1);
   if (first === undefined || last === undefined) return 'no winter yet';
-  if (springs.length === 1) return `winter ${winterText(first)}`;
+  if (springs.length === 1) return `winter ${winterYears(first)}`;
   if (springs.length > 2 && last - first === springs.length - 1) {
-    return `winters ${winterText(first)} to ${winterText(last)}`;
+    return `winters ${winterYears(first)} to ${winterYears(last)}`;
   }
-  return `winters ${springs.map(winterText).join(', ')}`;
+  return `winters ${springs.map(winterYears).join(', ')}`;
 }
 
 const MADE: Readonly<Record<MakingHow, string>> = {

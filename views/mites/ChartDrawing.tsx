@@ -1,8 +1,8 @@
 import { dayNumber, firstDay, lastDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { TreatmentSpan } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { type LifeScale, ticks } from '../colony/life-scale.ts';
-import { dayText } from '../parts/days.ts';
 import styles from './ChartDrawing.module.css';
 import { type ChartScale, type ChartSize, thresholdStretches } from './chart-scale.ts';
 import type { CountSaid } from './counts.ts';

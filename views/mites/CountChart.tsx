@@ -1,7 +1,7 @@
 import { dayNumber, firstDay, isExactDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
-import { dayText } from '../parts/days.ts';
 import { useWidth } from '../parts/use-width.ts';
 import { ChartDrawing } from './ChartDrawing.tsx';
 import styles from './CountChart.module.css';

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { TreatmentSpan } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { DayInput } from '../parts/DayInput.tsx';
-import { dayText } from '../parts/days.ts';
 import { Form } from '../parts/Form.tsx';
 import { Notice } from '../parts/Notice.tsx';
 import { Sheet } from '../parts/Sheet.tsx';

@@ -1,9 +1,10 @@
 import { useId, useState } from 'preact/hooks';
 import { addDays, firstDay, isExactDay, PlainDay, RoughDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { useStore } from '../app/store-context.ts';
 import spoken from '../style/spoken.module.css';
 import styles from './DayInput.module.css';
-import { dayText, weekday } from './days.ts';
+import { weekday } from './days.ts';
 
 export interface DayInputProps {
   readonly label: string;

@@ -1,7 +1,7 @@
+import { dayText } from '../../src/journal/day-words.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { ColonyLabel } from './ColonyLabel.tsx';
-import { dayText } from './days.ts';
 import { LOSS_CAUSES } from './words.ts';
 
 /** That a colony has ended, when and why, and the way to the entry that says so, should it be wrong. */

@@ -1,6 +1,6 @@
 import { localDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { Button } from '../parts/Button.tsx';
-import { dayText } from '../parts/days.ts';
 import styles from './KeptNotice.module.css';
 
 /** Says that a form left open is taken up again, and offers a fresh one. */

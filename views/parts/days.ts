@@ -1,23 +1,10 @@
 import { daysBetween, firstDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
+import { dayText, MONTHS } from '../../src/journal/day-words.ts';
 import type { DayWindow } from '../../src/registry/state.ts';
 import { list } from './words.ts';
 
 /** Days in words, the same on every screen and in every locale of the device. */
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
 const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
 
 /** "May", for 5. */
@@ -47,14 +34,6 @@ export function monthsText(months: readonly number[]): string {
 /** "Saturday". */
 export function weekday(day: PlainDay): string {
   return WEEKDAYS[new Date(`${day}T00:00:00Z`).getUTCDay()] ?? '';
-}
-
-/** "14 May 2026", "May 2026" or "2026", as far as it is known. */
-export function dayText(day: RoughDay | PlainDay): string {
-  const [year, month, date] = day.split('-');
-  if (!month) return `${year}`;
-  if (!date) return `${monthName(Number(month))} ${year}`;
-  return `${Number(date)} ${monthName(Number(month))} ${year}`;
 }
 
 /** The text with days as the screens say them: "2024-05-14" becomes "14 May 2024". */

@@ -1,7 +1,8 @@
 import { daysBetween, firstDay, lastDay, type PlainDay, type RoughDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { damCertainty } from '../../src/registry/queries.ts';
 import type { Making, Queen, Registry } from '../../src/registry/state.ts';
-import { dayInYear, dayText, windowText } from '../parts/days.ts';
+import { dayInYear, windowText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 
 /** A queen's state and origin in words. */

@@ -1,3 +1,4 @@
+import { winterYears } from '../../src/journal/day-words.ts';
 import { LossCause } from '../../src/journal/entries/colony.ts';
 import type { Compass, Evidence, FrameCounts } from '../../src/journal/shared.ts';
 
@@ -148,7 +149,7 @@ export function lowerFirst(text: string): string {
 
 /** "winter 2025/26" for 2026. */
 export function winterText(winter: number): string {
-  return `winter ${winter - 1}/${String(winter).slice(2)}`;
+  return `winter ${winterYears(winter)}`;
 }
 
 /** Causes of a loss to choose from, in the order in which they are asked. */

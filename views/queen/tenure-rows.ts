@@ -6,9 +6,9 @@ import {
   type PlainDay,
   type RoughDay,
 } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
 import type { Queen, Registry } from '../../src/registry/state.ts';
-import { dayText } from '../parts/days.ts';
 import { QUEEN_LOSSES } from '../parts/words.ts';
 
 /** Where a queen has been, in order: at the head of one colony after another, each with the time she was awaited. */

@@ -1,10 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { dayNumber } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { type ColonyRound, rounds, yearSettings } from '../../src/registry/rounds.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
-import { dayText, weekday } from '../parts/days.ts';
+import { weekday } from '../parts/days.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { CalendarFile } from './CalendarFile.tsx';

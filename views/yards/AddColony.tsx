@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { newColonyId } from '../../src/journal/new-ids.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { DayInput } from '../parts/DayInput.tsx';
-import { dayText } from '../parts/days.ts';
 import { TextField } from '../parts/Field.tsx';
 import { Form } from '../parts/Form.tsx';
 import { KeptNotice } from '../parts/KeptNotice.tsx';

@@ -1,9 +1,9 @@
 import { firstDay } from '../../src/journal/day.ts';
+import { dayText } from '../../src/journal/day-words.ts';
 import { isLiving, yardOn } from '../../src/registry/queries.ts';
 import type { Colony, Yard } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
-import { dayText } from '../parts/days.ts';
 import { LOSS_CAUSES } from '../parts/words.ts';
 import styles from './Ended.module.css';
 

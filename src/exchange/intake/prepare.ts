@@ -1,4 +1,5 @@
 import { firstDay, type PlainDay } from '../../journal/day.ts';
+import { winterYears } from '../../journal/day-words.ts';
 import { colonyOfQueen } from '../../registry/queries.ts';
 import { type Cast, type CastContext, yearOfRow } from './cast.ts';
 import { type ReadRow, rowProblem } from './row.ts';
@@ -132,8 +133,6 @@ function recordsToNotes(row: ReadRow): void {
   }
   for (const { day, kilograms } of row.harvests.splice(0)) row.notes.push(`${day}: ${kilograms} kg of honey`);
   for (const { winter, outcome } of row.winters.splice(0)) {
-    row.notes.push(
-      `Winter ${winter - 1}/${String(winter).slice(2)}: ${outcome.is === 'alive' ? 'alive' : 'lost'}`,
-    );
+    row.notes.push(`Winter ${winterYears(winter)}: ${outcome.is === 'alive' ? 'alive' : 'lost'}`);
   }
 }

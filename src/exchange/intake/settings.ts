@@ -1,4 +1,5 @@
 import type { PlainDay } from '../../journal/day.ts';
+import { winterYears } from '../../journal/day-words.ts';
 import type { ColumnMapping } from './columns.ts';
 import { FIELDS } from './fields.ts';
 import { type Answers, answerTo, type Question } from './questions.ts';
@@ -157,7 +158,7 @@ function winterQuestion(
   const has = (field: ColumnMapping['field']) => mapping.some((other) => other.field === field);
   const winters = [last, last - 1, last - 2, last - 3].map((winter) => ({
     value: String(winter),
-    words: `the winter ${winter - 1}/${String(winter).slice(2)}`,
+    words: `the winter ${winterYears(winter)}`,
   }));
   const first = { value: 'after-birth', words: 'the first winter of each queen' };
   const whose = has('season') ? 'the season of the row' : 'the day of the row';

@@ -1,3 +1,4 @@
+import { winterYears } from '../../journal/day-words.ts';
 import type { PlannedBox } from './boxes.ts';
 import type { PlannedQueen } from './cast.ts';
 import type { InspectionField, ReadRow } from './row.ts';
@@ -22,8 +23,7 @@ export function summaryOf(
 ): string {
   const records = [
     ...row.winters.map(
-      ({ winter, outcome }) =>
-        `winter ${winter - 1}/${String(winter).slice(2)} ${outcome.is === 'dead' ? 'lost' : 'alive'}`,
+      ({ winter, outcome }) => `winter ${winterYears(winter)} ${outcome.is === 'dead' ? 'lost' : 'alive'}`,
     ),
     ...row.inspections.map(({ day, field, value }) => `${WORDS[field]} ${value} (${day})`),
     ...row.mites.map(({ day, sample }) => `${sampleWords(sample)} (${day})`),

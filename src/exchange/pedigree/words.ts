@@ -1,5 +1,6 @@
 import type { PlainDay, RoughDay } from '../../journal/day.ts';
 import { isExactDay } from '../../journal/day.ts';
+import { dayText, winterYears } from '../../journal/day-words.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
 import { matingOf } from '../../registry/pools.ts';
 import { queenTitle } from '../../registry/queries.ts';
@@ -17,36 +18,16 @@ export function roughDayOf(window: DayWindow): RoughDay | undefined {
   return undefined;
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-
-/** "14 May 2024", "May 2024" or "2024", as far as it is known. */
-function plainDay(day: RoughDay): string {
-  const [year = '', month, date] = day.split('-');
-  const named = month === undefined ? year : `${MONTHS[Number(month) - 1]} ${year}`;
-  return date === undefined ? named : `${Number(date)} ${named}`;
-}
-
+/** "on 14 May 2024", "in May 2024". */
 function dayWords(day: RoughDay): string {
-  return `${isExactDay(day) ? 'on' : 'in'} ${plainDay(day)}`;
+  return `${isExactDay(day) ? 'on' : 'in'} ${dayText(day)}`;
 }
 
+/** "on 14 May 2024", "in 2024", or the two days it lies between. */
 export function windowWords(window: DayWindow): string {
   const rough = roughDayOf(window);
   if (rough && (isExactDay(rough) || rough.length === 4)) return dayWords(rough);
-  return `between ${plainDay(window.first as string as RoughDay)} and ${plainDay(window.last as string as RoughDay)}`;
+  return `between ${dayText(window.first)} and ${dayText(window.last)}`;
 }
 
 const MADE: Record<MakingHow, string | undefined> = {
@@ -60,6 +41,7 @@ const MADE: Record<MakingHow, string | undefined> = {
   'brought-in': undefined,
 };
 
+/** How she came about, as a sentence; nothing for one who was brought in. */
 export function makingWords(registry: Registry, queen: Queen): string | undefined {
   const making = queen.madeBy && registry.makings.get(queen.madeBy);
   const how = making && MADE[making.how];
@@ -90,7 +72,7 @@ export function fateWords({ state }: Queen): string | undefined {
 
 /** "Crossed the winters 2022/23 and 2023/24."; nothing where none is on record. */
 export function winterSentence(queen: Queen, on: PlainDay): string | undefined {
-  const winters = wintersCrossed(queen, on).map((spring) => `${spring - 1}/${String(spring).slice(2)}`);
+  const winters = wintersCrossed(queen, on).map(winterYears);
   if (winters.length === 0) return undefined;
   const last = winters.at(-1);
   if (winters.length === 1) return `Crossed the winter ${last}.`;
@@ -177,7 +159,7 @@ function miteWords({ sample }: EntryOf<'mite-count'>): string {
 }
 
 function winterWords(entry: EntryOf<'winter-outcome'>): string {
-  const winter = `winter ${entry.winter - 1}/${String(entry.winter).slice(2)}`;
+  const winter = `winter ${winterYears(entry.winter)}`;
   if (!entry.alive) return `${winter}: lost${entry.cause ? ` (${entry.cause.replaceAll('-', ' ')})` : ''}`;
   const { autumnFramesOfBees: autumn, springFramesOfBees: spring } = entry;
   const strength =

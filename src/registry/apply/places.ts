@@ -1,4 +1,5 @@
 import { firstDay, lastDay } from '../../journal/day.ts';
+import { winterYears } from '../../journal/day-words.ts';
 import type { LossCause } from '../../journal/entries/colony.ts';
 import type { QueenLossCause } from '../../journal/entries/queen.ts';
 import type { Entry, EntryOf } from '../../journal/entry.ts';
@@ -179,7 +180,7 @@ function checkWinter(draft: RegistryDraft, entry: EntryOf<'winter-outcome'>, col
   draft.contradict(entry, 'colony-not-started', {
     colony: colony.id,
     found: `${colony.label} began on ${colony.started}`,
-    because: `It was no colony yet in the winter ${entry.winter - 1}/${String(entry.winter).slice(2)}.`,
+    because: `It was no colony yet in the winter ${winterYears(entry.winter)}.`,
     remedies: [
       'Choose the winter by the year of its spring.',
       'Correct the day or the way in which the colony began.',

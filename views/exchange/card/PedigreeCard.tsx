@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import type { PlainDay } from '../../../src/journal/day.ts';
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { Queen } from '../../../src/registry/state.ts';
 import { useRegistry, useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { MarkDot } from '../../parts/MarkDot.tsx';
 import { PlainNames } from '../../parts/plain-names.ts';
 import { QueenName } from '../../parts/QueenName.tsx';

@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
+import { dayText } from '../../../src/journal/day-words.ts';
 import { type Entry, kindTitle } from '../../../src/journal/entry.ts';
 import { fieldsOf } from '../../../src/journal/fields.ts';
 import type { Disagreement } from '../../../src/journal/journal.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
 import { list } from '../../parts/words.ts';
 import { SubjectLabel } from '../in/SubjectLabel.tsx';

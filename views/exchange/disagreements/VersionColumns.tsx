@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
 import styles from './Disagreements.module.css';
 

@@ -1,7 +1,7 @@
+import { dayText } from '../../../src/journal/day-words.ts';
 import { kindTitle } from '../../../src/journal/entry.ts';
 import { type Altered, canonicalText } from '../../../src/journal/journal.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { VersionColumns } from '../disagreements/VersionColumns.tsx';
 import styles from './Incoming.module.css';
 import { lineOfEntry } from './read-incoming.ts';

@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import type { JournalFile } from '../../../src/exchange/journal-file/index.ts';
 import type { RoughDay } from '../../../src/journal/day.ts';
+import { dayText } from '../../../src/journal/day-words.ts';
 import { routes } from '../../app/routes.ts';
 import { StoreContext, useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { PageHeader } from '../../parts/PageHeader.tsx';
 import { PlainNames } from '../../parts/plain-names.ts';
 import { PedigreeCard } from '../card/PedigreeCard.tsx';

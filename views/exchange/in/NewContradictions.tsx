@@ -1,7 +1,8 @@
+import { dayText } from '../../../src/journal/day-words.ts';
 import { kindTitle } from '../../../src/journal/entry.ts';
 import type { Contradiction } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText, plainDays } from '../../parts/days.ts';
+import { plainDays } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
 import styles from './Incoming.module.css';
 

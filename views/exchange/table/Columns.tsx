@@ -1,5 +1,6 @@
 import { type ColumnMapping, FIELD_NAMES, FIELDS, type Field } from '../../../src/exchange/intake/index.ts';
 import { columnLetter } from '../../../src/exchange/intake/row.ts';
+import { winterYears } from '../../../src/journal/day-words.ts';
 import styles from './Columns.module.css';
 
 /** A guess below this is pointed out. */
@@ -57,7 +58,7 @@ function Column({
             <option key={field} value={field}>
               {FIELDS[field].title}
               {field === 'winter' && column.field === 'winter' && column.year !== undefined
-                ? ` ${column.year - 1}/${String(column.year).slice(2)}`
+                ? ` ${winterYears(column.year)}`
                 : ''}
             </option>
           ))}

@@ -1,7 +1,7 @@
 import type { IntakePlan, PlannedRow, RowStatus } from '../../../src/exchange/intake/index.ts';
 import type { RoughDay } from '../../../src/journal/day.ts';
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { Draft } from '../../../src/journal/entry.ts';
-import { dayText } from '../../parts/days.ts';
 import { list } from '../../parts/words.ts';
 import { counted } from '../counted.ts';
 

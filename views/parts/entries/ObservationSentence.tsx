@@ -1,6 +1,6 @@
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
-import { dayText } from '../days.ts';
 import { count, FEEDS, LOSS_CAUSES, number, sentence, winterText } from '../words.ts';
 import { inspectionWords } from './inspection-words.ts';
 import { ofKinds } from './kinds.ts';

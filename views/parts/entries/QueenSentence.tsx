@@ -1,7 +1,7 @@
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
 import { ColonyLabel } from '../ColonyLabel.tsx';
-import { dayText } from '../days.ts';
 import { MarkDot } from '../MarkDot.tsx';
 import { QueenName } from '../QueenName.tsx';
 import { CELL_REASONS, EVIDENCE, QUEEN_LOSSES } from '../words.ts';

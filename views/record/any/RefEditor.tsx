@@ -1,11 +1,11 @@
 import { firstDay } from '../../../src/journal/day.ts';
+import { dayText } from '../../../src/journal/day-words.ts';
 import { kindTitle } from '../../../src/journal/entry.ts';
 import type { RefTo } from '../../../src/journal/fields.ts';
 import type { Registry } from '../../../src/registry/state.ts';
 import { useStore } from '../../app/store-context.ts';
 import { colonyOptions } from '../../parts/ColonySelect.tsx';
 import { yardsInOrder } from '../../parts/colony-facts.ts';
-import { dayText } from '../../parts/days.ts';
 import { queenOptions } from '../../parts/QueenSelect.tsx';
 import { type Option, SelectField } from '../../parts/SelectField.tsx';
 

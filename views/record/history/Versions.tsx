@@ -1,6 +1,6 @@
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { Entry } from '../../../src/journal/entry.ts';
 import { useStore } from '../../app/store-context.ts';
-import { dayText } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
 import styles from './Entry.module.css';
 

@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
+import { dayText } from '../../../src/journal/day-words.ts';
 import { type Entry, kindTitle } from '../../../src/journal/entry.ts';
 import type { EntryId } from '../../../src/journal/ids.ts';
 import { routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
 import { earlierVersions, withdrawalsOf } from '../../colony/history.ts';
 import { Button } from '../../parts/Button.tsx';
-import { dayText } from '../../parts/days.ts';
 import { EntrySentence } from '../../parts/entries/EntrySentence.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';
 import { PhotoRow } from '../../parts/PhotoRow.tsx';

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
+import { dayText } from '../../../src/journal/day-words.ts';
 import type { ColonyId, YardId } from '../../../src/journal/ids.ts';
 import type { Colony } from '../../../src/registry/state.ts';
 import { go, routes } from '../../app/routes.ts';
 import { useRegistry, useStore } from '../../app/store-context.ts';
 import { byRoof, winterInQuestion } from '../../parts/colony-facts.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
-import { dayText } from '../../parts/days.ts';
 import { EmptyState } from '../../parts/EmptyState.tsx';
 import { Form } from '../../parts/Form.tsx';
 import { PageHeader } from '../../parts/PageHeader.tsx';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Relation, RelationCode } from '../../../../graph/lineage/relation.ts';
+import { winterYears } from '../../../../src/journal/day-words.ts';
 import type { QueenId } from '../../../../src/journal/ids.ts';
 import { besides, ended, hangsOn, linesLead, survived } from '../../../../views/lines/line-words.ts';
 import {
@@ -9,7 +10,7 @@ import {
 } from '../../../../views/lines/relation-words.ts';
 import type { LineSummary } from '../../../../views/lines/summaries.ts';
 import { fitText, textWidth } from '../../../../views/lines/text-width.ts';
-import { wintersText, winterText } from '../../../../views/lines/words.ts';
+import { wintersText } from '../../../../views/lines/words.ts';
 
 const names = { first: 'Alder', second: 'Birch', commonDam: 'Elm' };
 const relation = (code: RelationCode, more: Partial<Relation> = {}): Relation => ({
@@ -22,8 +23,8 @@ const relation = (code: RelationCode, more: Partial<Relation> = {}): Relation =>
 
 describe('winters in words', () => {
   it('are named by both years', () => {
-    expect(winterText(2026)).toBe('2025/26');
-    expect(winterText(2000)).toBe('1999/00');
+    expect(winterYears(2026)).toBe('2025/26');
+    expect(winterYears(2000)).toBe('1999/00');
   });
 
   it('are joined to a span when they follow one another', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { dayText } from '../../../../src/journal/day-words.ts';
 import {
   dayInYear,
-  dayText,
   monthsText,
   plainDays,
   relativeDay,
