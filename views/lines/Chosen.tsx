@@ -3,6 +3,7 @@ import { routes } from '../app/routes.ts';
 import { useRegistry } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
+import { sentence } from '../parts/words.ts';
 import spoken from '../style/spoken.module.css';
 import styles from './Chosen.module.css';
 import { DroneWords } from './DroneWords.tsx';
@@ -11,7 +12,7 @@ import type { FamilyShown } from './family.ts';
 import { LineMark } from './LineMark.tsx';
 import type { Life } from './lives.ts';
 import type { LineSummary } from './summaries.ts';
-import { capital, damText, fateText, wintersText } from './words.ts';
+import { damText, fateText, wintersText } from './words.ts';
 
 export interface ChosenProps {
   readonly life: Life;
@@ -49,7 +50,7 @@ export function Chosen(props: ChosenProps) {
         </button>
       </div>
       <p class={styles.about}>
-        {capital(fateText(life))}; {damText(life, nameOf)}.{' '}
+        {sentence(fateText(life))}; {damText(life, nameOf)}.{' '}
         {life.winters.length > 0 ? `Crossed ${wintersText(life.winters)}.` : 'No winter crossed yet.'}
       </p>
 

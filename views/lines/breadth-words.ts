@@ -1,6 +1,6 @@
 import type { FounderNumbers } from '../../graph/kinship/founder-numbers.ts';
 import type { MeanKinship } from '../../graph/kinship/mean-kinship.ts';
-import { queensText } from './words.ts';
+import { count } from '../parts/words.ts';
 
 export interface BreadthFigures {
   readonly candidates: readonly string[];
@@ -20,7 +20,7 @@ export function breadthWords({
   return {
     summary: `Worth ${lines}; mean kinship ${meanKinship.ofSet.toFixed(3)}`,
     details: [
-      `Were the ${queensText(candidates.length)} who lay now spread evenly over their lines, ${founders.lines.toFixed(1)} lines would hold them as well as those they come from.`,
+      `Were the ${count(candidates.length, 'queen')} who lay now spread evenly over their lines, ${founders.lines.toFixed(1)} lines would hold them as well as those they come from.`,
       ...(worth === undefined
         ? []
         : [

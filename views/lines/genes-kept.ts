@@ -3,7 +3,7 @@ import { winterYears } from '../../src/journal/day-words.ts';
 import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { GenesKept, GenesKeptWork } from '../../src/store/index.ts';
-import { queensText } from './words.ts';
+import { count } from '../parts/words.ts';
 
 /** What the queens of each winter carried, and those of now: so that a loss of genes is seen as it comes. */
 
@@ -59,5 +59,5 @@ function bandText({ median, low, high }: RetainedAlleles): string {
 export function genesLead(rows: readonly GenesRow[]): string {
   const now = rows.at(-1);
   if (!now) return '';
-  return `The ${queensText(now.queens)} who lay now carry ${now.sex} different sex alleles and ${now.founders} different genes of founders at any other place, of ${2 * now.queens} at most.`;
+  return `The ${count(now.queens, 'queen')} who lay now carry ${now.sex} different sex alleles and ${now.founders} different genes of founders at any other place, of ${2 * now.queens} at most.`;
 }

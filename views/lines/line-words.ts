@@ -1,6 +1,7 @@
 import type { LineVerdict } from '../../graph/merit/survival/line-scores.ts';
+import { count } from '../parts/words.ts';
 import type { LineSummary } from './summaries.ts';
-import { monthText, queensText } from './words.ts';
+import { monthText } from './words.ts';
 
 /** A line in words. */
 
@@ -10,7 +11,7 @@ export function hangsOn({ living, expected, unknown }: LineSummary): string {
     if (expected > 0) return 'No laying queen';
     return unknown > 0 ? 'No queen in these yards' : 'No queen left';
   }
-  return `Hangs on ${living === 1 ? 'one queen' : queensText(living)}`;
+  return `Hangs on ${living === 1 ? 'one queen' : count(living, 'queen')}`;
 }
 
 /** "2 awaited, 1 only probably of this line"; empty when there is nothing to say. */
@@ -24,8 +25,8 @@ export function besides({ living, livingProbable, expected }: LineSummary): stri
 export function survived({ winters }: LineSummary): string {
   const wentIn = winters.reduce((sum, winter) => sum + winter.wentIn, 0);
   const cameOut = winters.reduce((sum, winter) => sum + winter.cameOut, 0);
-  const count = winters.length === 1 ? 'one winter' : `${winters.length} winters`;
-  return `${count}: ${cameOut} of ${wentIn} through`;
+  const over = winters.length === 1 ? 'one winter' : count(winters.length, 'winter');
+  return `${over}: ${cameOut} of ${wentIn} through`;
 }
 
 const VERDICTS: Readonly<Record<LineVerdict, string>> = {
@@ -44,7 +45,7 @@ export function verdict({ score }: LineSummary): string | undefined {
 /** How a line without a laying or awaited queen stands: ended, or where its queens are is not known. */
 export function ended({ ended: day, unknown }: LineSummary): string {
   if (day !== undefined) return `Ended in ${monthText(day)}`;
-  return `Where ${unknown === 1 ? 'one queen is' : `${queensText(unknown)} are`} now is not known`;
+  return `Where ${unknown === 1 ? 'one queen is' : `${count(unknown, 'queen')} are`} now is not known`;
 }
 
 /** The lines at a glance, as the sentence under the heading. */
@@ -52,7 +53,7 @@ export function linesLead(lines: readonly LineSummary[]): string {
   const alive = lines.filter(({ living }) => living > 0);
   const sole = alive.filter(({ living }) => living === 1);
   if (alive.length === 0) return 'No line has a laying queen.';
-  const count = alive.length === 1 ? 'One line is alive' : `${alive.length} lines are alive`;
+  const living = alive.length === 1 ? 'One line is alive' : `${alive.length} lines are alive`;
   const queens = alive.reduce((sum, { living }) => sum + living, 0);
   const hanging =
     sole.length === 0
@@ -60,7 +61,7 @@ export function linesLead(lines: readonly LineSummary[]): string {
       : sole.length === 1
         ? ` ${name(sole[0])} hangs on one queen.`
         : ` ${sole.length} of them hang on one queen each.`;
-  return `${count}, on ${queensText(queens)}.${hanging}`;
+  return `${living}, on ${count(queens, 'queen')}.${hanging}`;
 }
 
 function name(line: LineSummary | undefined): string {

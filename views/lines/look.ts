@@ -1,10 +1,11 @@
 import type { QueenId } from '../../src/journal/ids.ts';
+import { count } from '../parts/words.ts';
 import type { DroneSources } from './drone-sources.ts';
 import type { Joint } from './geometry.ts';
 import type { Life } from './lives.ts';
 import type { LineSummary } from './summaries.ts';
 import { fitText, textWidth } from './text-width.ts';
-import { jointSentence, lifeSentence, queensText } from './words.ts';
+import { jointSentence, lifeSentence } from './words.ts';
 
 /** What the drawing shows besides places: colours, words, who is chosen, who stands back. */
 export interface Look {
@@ -59,7 +60,7 @@ export function lookOf({ lives, summaries, chosen, family, drones }: LookInput):
 }
 
 function lineNote({ living, expected, unknown }: LineSummary): string {
-  if (living > 0) return `${queensText(living)} living`;
+  if (living > 0) return `${count(living, 'queen')} living`;
   if (expected > 0) return `none laying, ${expected} awaited`;
   return unknown > 0 ? 'none in these yards' : 'ended';
 }

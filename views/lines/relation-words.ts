@@ -1,5 +1,6 @@
 import type { Relation } from '../../graph/lineage/relation.ts';
 import { finePercents } from '../parts/percents.ts';
+import { count, sentence } from '../parts/words.ts';
 
 /** How two queens are related, in sentences. */
 
@@ -53,8 +54,8 @@ export function relationCertainty({ code, probability }: Relation): string | und
   return `Holds with a probability of ${finePercents(probability)}: a dam on the way is not firm.`;
 }
 
-function generations(count: number | undefined): string {
-  return count === 1 ? '1 generation' : `${count ?? 0} generations`;
+function generations(steps = 0): string {
+  return count(steps, 'generation');
 }
 
 /**
@@ -85,5 +86,5 @@ export function kinshipSentence(kinship: number): string {
         : ratio < 0.87
           ? 'looser than'
           : 'about as close as';
-  return `${how.charAt(0).toUpperCase()}${how.slice(1)} ${near.words}. A daughter of one by a drone of the other is expected ${finePercents(kinship)} inbred.`;
+  return `${sentence(how)} ${near.words}. A daughter of one by a drone of the other is expected ${finePercents(kinship)} inbred.`;
 }

@@ -2,17 +2,13 @@ import { dayOfNumber } from '../../src/journal/day.ts';
 import { dayText, winterYears } from '../../src/journal/day-words.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { MakingHow } from '../../src/registry/state.ts';
+import { sentence } from '../parts/words.ts';
 import type { Joint } from './geometry.ts';
 import type { Fate, Life } from './lives.ts';
 
 /** The drawing in words: for tooltips, screen readers, the outline and the panel of the chosen queen. */
 
 type NameOf = (id: QueenId) => string;
-
-/** "1 queen", "3 queens". */
-export function queensText(count: number): string {
-  return count === 1 ? '1 queen' : `${count} queens`;
-}
 
 /** "winter 2023/24", "winters 2022/23, 2023/24", "winters 2020/21 to 2023/24". */
 export function wintersText(springs: readonly number[]): string {
@@ -72,7 +68,7 @@ export function damText(life: Life, nameOf: NameOf): string {
 export function lifeSentence(life: Life, nameOf: NameOf): string {
   const made = life.how && life.how !== 'brought-in' ? ` ${makingText(life.how)}` : '';
   const winters = life.winters.length > 0 ? `; crossed ${wintersText(life.winters)}` : '';
-  return `${capital(life.title)}: ${damText(life, nameOf)}, ${sinceText(life)}${made}; ${fateText(life)}${winters}.`;
+  return `${sentence(life.title)}: ${damText(life, nameOf)}, ${sinceText(life)}${made}; ${fateText(life)}${winters}.`;
 }
 
 /** The month from which she is drawn; where it is not known, about which year. */
@@ -85,8 +81,4 @@ export function sinceText({ start, startSure }: Life): string {
 export function jointSentence(joint: Joint, nameOf: NameOf): string {
   const daughters = joint.daughters.map(({ id }) => nameOf(id)).join(', ');
   return `Out of ${nameOf(joint.dam)}, ${makingText(joint.how)}: ${daughters}.`;
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

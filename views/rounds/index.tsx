@@ -8,6 +8,7 @@ import { Button } from '../parts/Button.tsx';
 import { weekday } from '../parts/days.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { count } from '../parts/words.ts';
 import { CalendarFile } from './CalendarFile.tsx';
 import { countBoxes } from './grouping.ts';
 import { PaperCautions } from './PaperCautions.tsx';
@@ -68,9 +69,7 @@ export function Rounds() {
   );
 }
 
-function boxes(count: number): string {
-  return count === 1 ? '1 box' : `${count} boxes`;
-}
+const boxes = (many: number) => count(many, 'box', 'boxes');
 
 /** The round in a sentence. A few boxes at which something slipped are named; many are counted. */
 function summary(

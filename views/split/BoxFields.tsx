@@ -3,6 +3,7 @@ import { headOn, labelOn, queenTitle } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';
 import { Button } from '../parts/Button.tsx';
 import { SelectField } from '../parts/SelectField.tsx';
+import { COMPASS } from '../parts/words.ts';
 import styles from './BoxFields.module.css';
 import { otherColonies, type PlanBox, type PlanPart, type SplitPlan, turnEntrance } from './plan.ts';
 
@@ -12,17 +13,6 @@ export interface BoxFieldsProps {
   readonly registry: Registry;
   readonly onPart: (part: PlanPart) => void;
 }
-
-const COMPASS: Readonly<Record<string, string>> = {
-  N: 'north',
-  NE: 'north-east',
-  E: 'east',
-  SE: 'south-east',
-  S: 'south',
-  SW: 'south-west',
-  W: 'west',
-  NW: 'north-west',
-};
 
 /** Which box the part is in, and how it stands: its label, yard, roof and entrance. */
 export function BoxFields({ plan, part, registry, onPart }: BoxFieldsProps) {

@@ -4,7 +4,7 @@ import { assertNever } from '../../../src/journal/problems.ts';
 import { ColonyLabel } from '../ColonyLabel.tsx';
 import { MarkDot } from '../MarkDot.tsx';
 import { QueenName } from '../QueenName.tsx';
-import { CELL_REASONS, EVIDENCE, QUEEN_LOSSES } from '../words.ts';
+import { CELL_REASONS, EVIDENCE, QUEEN_LOSSES, sentence } from '../words.ts';
 import { Dam } from './IncreaseSentence.tsx';
 import { MatingWords } from './MatingWords.tsx';
 
@@ -43,8 +43,7 @@ export function QueenSentence({ entry }: { readonly entry: EntryOf<QueenKinds> }
     case 'queen-expected':
       return (
         <>
-          {CELL_REASONS[entry.reason].charAt(0).toUpperCase() + CELL_REASONS[entry.reason].slice(1)} found;{' '}
-          {her}.
+          {sentence(CELL_REASONS[entry.reason])} found; {her}.
         </>
       );
     case 'queen-found':

@@ -1,5 +1,5 @@
 import type { Inspection } from '../../../src/journal/entries/observation.ts';
-import { count, number, QUEEN_SEEN } from '../words.ts';
+import { count, number, QUEEN_SEEN, sentence } from '../words.ts';
 
 /** What an inspection found, in short statements: only what was looked at is said. */
 export function inspectionWords(
@@ -31,7 +31,7 @@ function brood(entry: Seen): string | false {
   const there = stages.filter(([seen]) => seen === true).map(([, word]) => word);
   const missing = stages.filter(([seen]) => seen === false).map(([, word]) => `no ${word}`);
   const all = [...there, ...missing].join(', ');
-  return all !== '' && all.charAt(0).toUpperCase() + all.slice(1);
+  return all !== '' && sentence(all);
 }
 
 /** A finding of the rounds says that there are cells, and not how many. */
@@ -73,5 +73,5 @@ function scores(entry: Seen): string | false {
     entry.swarmTendency !== undefined && `swarm tendency ${number(entry.swarmTendency)}`,
   ].filter(Boolean) as string[];
   const text = known.join(', ');
-  return text !== '' && `${text.charAt(0).toUpperCase()}${text.slice(1)} (of 4)`;
+  return text !== '' && `${sentence(text)} (of 4)`;
 }
