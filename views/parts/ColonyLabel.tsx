@@ -17,7 +17,7 @@ export function ColonyLabel({ colony, plain = false, size = 'normal' }: ColonyLa
   const { registry, on } = useStore();
   const unlinked = usePlainNames() || plain;
   const box = typeof colony === 'string' ? registry.value.colonies.get(colony) : colony;
-  const names = `${styles.label} ${styles[size]}`;
+  const names = size === 'large' ? `${styles.label} ${styles.large}` : styles.label;
   if (!box) return <span class={names}>a box not in these records</span>;
   const label = labelOn(box, on.value);
   if (unlinked) return <span class={names}>{label}</span>;
