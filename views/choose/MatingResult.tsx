@@ -1,6 +1,6 @@
 import type { MatingOutlook, MeritOutlook } from '../../graph/choice/what-if-mating.ts';
-import { IntervalBar } from '../parts/IntervalBar.tsx';
 import { percents } from '../parts/percents.ts';
+import { ShareInterval } from '../parts/ShareInterval.tsx';
 import styles from './MatingResult.module.css';
 import { MeritAxis, MeritBar } from './MeritBar.tsx';
 import { spreadOf } from './mating.ts';
@@ -31,16 +31,7 @@ export function MatingResult({ outlook, mates }: MatingResultProps) {
       </p>
       {viability && (
         <div>
-          <IntervalBar
-            label="Brood that lives, nine times in ten"
-            low={100 * viability.low}
-            high={100 * viability.high}
-            value={100 * viability.mean}
-            min={50}
-            max={100}
-            unit="%"
-            digits={0}
-          />
+          <ShareInterval label="Brood that lives, nine times in ten" share={viability} from={0.5} />
           <p class={styles.quiet}>
             Scale from 50 to 100&nbsp;%. The chance that not one of{' '}
             {mates === 1 ? 'her mates' : `her ${mates} mates`} matches her is {chanceWords(viability.noMatch)}

@@ -3,8 +3,8 @@ import { useRegistry, useStore } from '../app/store-context.ts';
 import { lineFacts } from '../lines/facts.ts';
 import type { Life } from '../lines/lives.ts';
 import { fateText, sinceText, wintersText } from '../lines/words.ts';
-import { IntervalBar } from '../parts/IntervalBar.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
+import { ShareInterval } from '../parts/ShareInterval.tsx';
 import { countsSentence, daughterCounts, daughtersOf } from './daughter-counts.ts';
 import queenStyles from './Queen.module.css';
 
@@ -30,15 +30,7 @@ export function Daughters({ queen }: { readonly queen: Queen }) {
               ` Of ${wintersWentIn} ${wintersWentIn === 1 ? 'winter' : 'winters'} they went into, they came out of ${wintersCameOut}.`}
           </p>
           {layingShare && (
-            <IntervalBar
-              label="Came to lay"
-              low={100 * layingShare.low}
-              high={100 * layingShare.high}
-              value={100 * layingShare.value}
-              max={100}
-              unit="%"
-              digits={0}
-            />
+            <ShareInterval label="Came to lay" share={{ ...layingShare, mean: layingShare.value }} />
           )}
           <ul class={queenStyles.rows}>
             {daughters.map((life) => (

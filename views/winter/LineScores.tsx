@@ -1,5 +1,5 @@
 import type { LineSummary } from '../lines/summaries.ts';
-import { IntervalBar } from '../parts/IntervalBar.tsx';
+import { ShareInterval } from '../parts/ShareInterval.tsx';
 import { scoreWords } from './words.ts';
 
 /** How far a line can be told from luck: in words, and its share drawn towards that of its neighbours. */
@@ -11,15 +11,10 @@ export function LineScores({ line }: { readonly line: LineSummary }) {
     <>
       <p>{scoreWords(score)}</p>
       {survival && (
-        <IntervalBar
+        <ShareInterval
           label="Drawn towards its neighbours"
-          value={100 * survival.mean}
-          low={100 * survival.low}
-          high={100 * survival.high}
-          max={100}
-          digits={0}
-          unit="%"
-          threshold={{ value: Math.round(100 * expectedShare), label: "Neighbours' share" }}
+          share={survival}
+          beside={{ share: expectedShare, label: "Neighbours' share" }}
         />
       )}
     </>

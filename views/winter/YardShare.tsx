@@ -1,5 +1,5 @@
 import type { GroupShare } from '../../graph/merit/survival/group-survival.ts';
-import { IntervalBar } from '../parts/IntervalBar.tsx';
+import { ShareInterval } from '../parts/ShareInterval.tsx';
 
 export interface YardShareProps {
   readonly share: GroupShare<string>;
@@ -14,15 +14,10 @@ export function YardShare({ share: { survived, started, drawn }, towards }: Yard
       <p>
         {survived} of {started} colony-winters came through.
       </p>
-      <IntervalBar
+      <ShareInterval
         label="Drawn towards all yards"
-        value={100 * drawn.mean}
-        low={100 * drawn.low}
-        high={100 * drawn.high}
-        max={100}
-        digits={0}
-        unit="%"
-        threshold={{ value: Math.round(100 * towards), label: 'Share of all yards' }}
+        share={drawn}
+        beside={{ share: towards, label: 'Share of all yards' }}
       />
     </>
   );
