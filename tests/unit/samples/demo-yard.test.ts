@@ -2,9 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { descentTable, lines } from '../../../graph/lineage/index.ts';
 import { dayNumber, firstDay } from '../../../src/journal/day.ts';
 import { registryGraph } from '../../../src/registry/graph.ts';
-import { coloniesAt, damCertainty, headOn, isAlive, layingQueens, likelyDam, stayOn, yardOn } from '../../../src/registry/queries.ts';
-import { wintersHeaded } from '../../../src/registry/winters-of-queen.ts';
+import {
+  coloniesAt,
+  damCertainty,
+  headOn,
+  isAlive,
+  layingQueens,
+  likelyDam,
+  stayOn,
+  yardOn,
+} from '../../../src/registry/queries.ts';
 import type { Queen } from '../../../src/registry/state.ts';
+import { wintersHeaded } from '../../../src/registry/winters-of-queen.ts';
 import { DEMO_DAY, demoColony, demoQueen, demoRegistry } from '../../helpers/demo.ts';
 
 const registry = demoRegistry();
