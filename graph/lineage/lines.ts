@@ -8,6 +8,7 @@
  * share. A line whose `living` is 1 hangs on one queen. Source: the definition itself.
  * Cost O(queens + edges). Unknown dams: the queen founds a line of her own.
  */
+import { groupBy } from '../grouping.ts';
 import type { DescentTable } from './descent-table.ts';
 import { founderOf, generations } from './generations.ts';
 import type { QueenAttributes } from './registry-graph.ts';
@@ -44,12 +45,7 @@ export function lines(table: DescentTable, options: LinesOptions = {}): Line[] {
   const founders = founderOf(table);
   const depth = generations(table);
   const weighed = expectedLiving(table);
-  const members = new Map<number, number[]>();
-  founders.forEach((founder, row) => {
-    const row0 = members.get(founder);
-    if (row0) row0.push(row);
-    else members.set(founder, [row]);
-  });
+  const members = groupBy(founders.keys(), (row) => founders[row]!);
   const all = [...members].map(([founder, rows]) => ({
     founder: table.keys[founder]!,
     ...counts(table, rows),

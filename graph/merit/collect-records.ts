@@ -9,6 +9,7 @@
  * she began to lay: Büchler et al. 2013, J. Apic. Res. 52(1), section 3.1.4 (read).
  * Cost: O(observations log observations). Unknowns: no queen, yard or day where one is needed sets aside.
  */
+import { groupBy } from '../grouping.ts';
 import type { TraitObservation } from './observations.ts';
 import type { MeritRecord } from './solve/pack-records.ts';
 import {
@@ -202,13 +203,10 @@ function makeRecords(
   setAside: SetAside[],
 ): TraitRecord[] {
   if (trait.shape === 'each') return attributed.map((part) => record(trait, [part], part.content as Figure));
-  const seasons = new Map<string, AnyAttributed[]>();
-  for (const part of attributed) {
-    const key = `${part.queen} / ${part.observation.colony} / ${part.group}`;
-    const known = seasons.get(key);
-    if (known) known.push(part);
-    else seasons.set(key, [part]);
-  }
+  const seasons = groupBy(
+    attributed,
+    ({ queen, observation, group }) => `${queen} / ${observation.colony} / ${group}`,
+  );
   return [...seasons.values()].flatMap((parts) => {
     if (trait.shape === 'season') {
       const figure = trait.combine(parts.map(({ content }) => content as number));
@@ -228,15 +226,9 @@ function makeRecords(
 
 /** Leaves out records that nothing can be compared with, and tells how large each group is. */
 function comparable(trait: Trait, records: readonly TraitRecord[], setAside: SetAside[]) {
-  const members = new Map<string, TraitRecord[]>();
-  for (const one of records) {
-    const known = members.get(one.group);
-    if (known) known.push(one);
-    else members.set(one.group, [one]);
-  }
   const kept: TraitRecord[] = [];
   const groups: GroupSummary[] = [];
-  for (const [group, inGroup] of members) {
+  for (const [group, inGroup] of groupBy(records, ({ group }) => group)) {
     const queens = new Set(inGroup.map(({ queen }) => queen)).size;
     const { yard, season } = inGroup[0]!;
     if (queens > 1) {

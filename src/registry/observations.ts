@@ -1,3 +1,4 @@
+import { pushTo } from '../../graph/grouping.ts';
 import type { TraitObservation, TreatmentState, WinterObservation } from '../../graph/merit/observations.ts';
 import {
   addDays,
@@ -142,11 +143,7 @@ function treatmentsByColony(registry: Registry): ReadonlyMap<ColonyId, readonly 
   const byColony = new Map<ColonyId, TreatmentSpan[]>();
   for (const treatment of registry.treatments.values()) {
     if (treatment.entry.against) continue;
-    for (const colony of treatment.colonies) {
-      const list = byColony.get(colony);
-      if (list) list.push(treatment);
-      else byColony.set(colony, [treatment]);
-    }
+    for (const colony of treatment.colonies) pushTo(byColony, colony, treatment);
   }
   return byColony;
 }

@@ -1,3 +1,4 @@
+import { pushTo } from '../../graph/grouping.ts';
 import { dayNumber, firstDay, lastDay, type PlainDay, yearOf } from '../journal/day.ts';
 import type { EntryOf } from '../journal/entry.ts';
 import type { QueenId, YardId } from '../journal/ids.ts';
@@ -116,11 +117,7 @@ export function dronePool(
 function coloniesByYard(registry: Registry): ReadonlyMap<YardId, readonly Colony[]> {
   const byYard = new Map<YardId, Colony[]>();
   for (const colony of registry.colonies.values()) {
-    for (const yard of new Set(colony.stays.map((stay) => stay.yard))) {
-      const list = byYard.get(yard);
-      if (list) list.push(colony);
-      else byYard.set(yard, [colony]);
-    }
+    for (const yard of new Set(colony.stays.map((stay) => stay.yard))) pushTo(byYard, yard, colony);
   }
   return byYard;
 }

@@ -7,6 +7,7 @@ import {
   type YearSettings,
   yearTasksFor,
 } from '../../graph/calendar/index.ts';
+import { pushTo } from '../../graph/grouping.ts';
 import { dayNumber, dayOfNumber, firstDay, lastDay, type PlainDay, yearOf } from '../journal/day.ts';
 import type { ColonyId, KeeperId, YardId } from '../journal/ids.ts';
 import { ALL_HERS_DAYS } from './attribution.ts';
@@ -46,11 +47,7 @@ export function rounds(registry: Registry, options: RoundsOptions): readonly Yar
     .filter((colony) => !mine || mine.has(yardOn(colony, options.on) as YardId))
     .sort(byLabel);
   for (const colony of living) {
-    const yard = yardOn(colony, options.on);
-    const list = byYard.get(yard);
-    const round = colonyRound(registry, colony, options);
-    if (list) list.push(round);
-    else byYard.set(yard, [round]);
+    pushTo(byYard, yardOn(colony, options.on), colonyRound(registry, colony, options));
   }
   const place = (yard: YardId | undefined) => {
     const record = yard && registry.yards.get(yard);

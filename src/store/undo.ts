@@ -1,3 +1,4 @@
+import { groupBy } from '../../graph/grouping.ts';
 import type { Entry } from '../journal/entry.ts';
 import type { ActionId, EntryId, KeeperId } from '../journal/ids.ts';
 import type { Journal } from '../journal/journal.ts';
@@ -104,14 +105,8 @@ function actionsOf(
   keeper: KeeperId,
   brought: ReadonlySet<EntryId>,
 ): ReadonlyMap<ActionId, readonly Entry[]> {
-  const actions = new Map<ActionId, Entry[]>();
-  for (const entry of journal.values()) {
-    if (entry.recordedBy !== keeper || brought.has(entry.id)) continue;
-    const entries = actions.get(entry.action);
-    if (entries) entries.push(entry);
-    else actions.set(entry.action, [entry]);
-  }
-  return actions;
+  const own = [...journal.values()].filter(({ id, recordedBy }) => recordedBy === keeper && !brought.has(id));
+  return groupBy(own, ({ action }) => action);
 }
 
 /** The standing withdrawal by which an action was last undone. */

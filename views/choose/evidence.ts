@@ -1,3 +1,4 @@
+import { groupBy } from '../../graph/grouping.ts';
 import type { TraitRecord } from '../../graph/merit/collect-records.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
@@ -19,14 +20,8 @@ const byQueen = new WeakMap<Evaluated['answer'], ReadonlyMap<string, readonly Tr
 function recordsByQueen({ answer }: Evaluated): ReadonlyMap<string, readonly TraitRecord[]> {
   const known = byQueen.get(answer);
   if (known) return known;
-  const records = new Map<string, TraitRecord[]>();
-  for (const trait of answer.evaluation.traits) {
-    for (const record of trait.records) {
-      const hers = records.get(record.queen);
-      if (hers) hers.push(record);
-      else records.set(record.queen, [record]);
-    }
-  }
+  const all = answer.evaluation.traits.flatMap(({ records }) => records);
+  const records = groupBy(all, ({ queen }) => queen);
   byQueen.set(answer, records);
   return records;
 }

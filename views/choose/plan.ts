@@ -1,5 +1,6 @@
 import type { ContributionProblem, Contributions } from '../../graph/choice/contribution-problem.ts';
 import { wholeDaughters } from '../../graph/choice/whole-daughters.ts';
+import { groupBy } from '../../graph/grouping.ts';
 import type { QueenId, YardId } from '../../src/journal/ids.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import type { Choosing } from '../../src/store/settings.ts';
@@ -172,13 +173,7 @@ export interface LineKept {
 /** Every line that is alive, most daughters first, and how many daughters it gets. */
 export function linesKept({ rows }: Ranking, { dams }: Pick<Plan, 'dams'>): readonly LineKept[] {
   const daughters = new Map(dams.map((dam) => [dam.row.id, dam.daughters]));
-  const lines = new Map<QueenId, Candidate[]>();
-  for (const row of rows) {
-    const line = lines.get(row.line);
-    if (line) line.push(row);
-    else lines.set(row.line, [row]);
-  }
-  return [...lines]
+  return [...groupBy(rows, ({ line }) => line)]
     .map(([line, members]) => ({
       line,
       living: members.map(({ id }) => id),

@@ -1,4 +1,5 @@
 import type { QueenGroup, RetainedAlleles } from '../../graph/alleles/retained.ts';
+import { pushTo } from '../../graph/grouping.ts';
 import { winterYears } from '../../src/journal/day-words.ts';
 import { wintersEntered } from '../../src/registry/winters-of-queen.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
@@ -15,11 +16,7 @@ const MOST_WINTERS = 6;
 export function genesKeptWork({ registry, on, work, answer }: Evaluated): GenesKeptWork {
   const springs = new Map<number, string[]>();
   for (const queen of registry.queens.values()) {
-    for (const spring of wintersEntered(queen, on)) {
-      const group = springs.get(spring);
-      if (group) group.push(queen.id);
-      else springs.set(spring, [queen.id]);
-    }
+    for (const spring of wintersEntered(queen, on)) pushTo(springs, spring, queen.id);
   }
   const winters = [...springs]
     .sort((a, b) => a[0] - b[0])

@@ -1,3 +1,4 @@
+import { pushTo } from '../../graph/grouping.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { MakingHow } from '../../src/registry/state.ts';
 import { assignLanes, type Span } from './lanes.ts';
@@ -152,10 +153,7 @@ function jointsOf(queens: readonly DrawnQueen[], byId: ReadonlyMap<QueenId, Draw
   for (const queen of queens) {
     const { dam, how, start } = queen.life;
     if (!dam || !byId.has(dam)) continue;
-    const key = `${dam} ${start} ${how ?? 'unknown'}`;
-    const group = groups.get(key);
-    if (group) group.push(queen);
-    else groups.set(key, [queen]);
+    pushTo(groups, `${dam} ${start} ${how ?? 'unknown'}`, queen);
   }
   return [...groups].flatMap(([key, group]) => {
     const first = group[0]?.life;

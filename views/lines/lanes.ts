@@ -7,6 +7,7 @@
  * daughter began later than that daughter, the line that joins the two crosses nothing: the drawing has no
  * crossings, and a lane is used again once its queen is gone. Cost O(queens x days of a life / BUCKET_DAYS).
  */
+import { pushTo } from '../../graph/grouping.ts';
 export interface Span {
   readonly id: string;
   /** The strip she runs in. */
@@ -68,7 +69,7 @@ function familyOf(spans: readonly Span[]): Family {
   const reach = new Map<string, number>(spans.map(({ id, until }) => [id, until]));
   for (const span of spans) {
     const dam = span.dam !== undefined && here.has(span.dam) ? span.dam : undefined;
-    push(dam === undefined ? roots : daughters, dam ?? span.line, span);
+    pushTo(dam === undefined ? roots : daughters, dam ?? span.line, span);
     if (dam !== undefined) reach.set(dam, Math.max(reach.get(dam) ?? span.from, span.from));
   }
   for (const list of daughters.values()) {
@@ -104,10 +105,4 @@ class Skyline {
     this.lanes = Math.max(this.lanes, lane + 1);
     return lane;
   }
-}
-
-function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
-  const list = map.get(key);
-  if (list) list.push(value);
-  else map.set(key, [value]);
 }

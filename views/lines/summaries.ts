@@ -1,3 +1,4 @@
+import { groupBy } from '../../graph/grouping.ts';
 import { collectRecords } from '../../graph/merit/collect-records.ts';
 import { type LineScore, lineScores } from '../../graph/merit/survival/line-scores.ts';
 import { winterSurvival } from '../../graph/merit/traits/winter-survival.ts';
@@ -47,13 +48,7 @@ export function lineSummaries(
   on: PlainDay,
 ): readonly LineSummary[] {
   const scores = scoresOf(registry, lives);
-  const members = new Map<QueenId, Life[]>();
-  for (const life of lives) {
-    const line = members.get(life.line);
-    if (line) line.push(life);
-    else members.set(life.line, [life]);
-  }
-  return [...members.values()]
+  return [...groupBy(lives, ({ line }) => line).values()]
     .sort((a, b) => (a[0]?.start ?? 0) - (b[0]?.start ?? 0) || ((a[0]?.id ?? '') < (b[0]?.id ?? '') ? -1 : 1))
     .flatMap((line, index) => summary(registry, line, index, on, scores.get(line[0]?.line ?? '')));
 }

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { groupBy } from '../../graph/grouping.ts';
 import { WEARING_OFF_DAYS } from '../../graph/merit/traits/after-treatment.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import styles from './CountList.module.css';
@@ -89,11 +90,5 @@ function Scaled({ unit, counted, order }: ScaledProps) {
 }
 
 function byYard(counted: readonly Counted[]): readonly (readonly Counted[])[] {
-  const yards = new Map<string, Counted[]>();
-  for (const each of counted) {
-    const group = yards.get(each.yard.id);
-    if (group) group.push(each);
-    else yards.set(each.yard.id, [each]);
-  }
-  return [...yards.values()];
+  return [...groupBy(counted, ({ yard }) => yard.id).values()];
 }

@@ -1,3 +1,4 @@
+import { groupBy } from '../../graph/grouping.ts';
 import { firstDay } from '../../src/journal/day.ts';
 import type { Queen } from '../../src/registry/state.ts';
 import { wintersCrossed } from '../../src/registry/winters-of-queen.ts';
@@ -76,14 +77,7 @@ function byLine(
   outcomes: readonly WinterOutcome[],
   lineOf: (queen: Queen | undefined) => LineSummary | undefined,
 ): readonly { readonly line: LineSummary | undefined; readonly of: readonly WinterOutcome[] }[] {
-  const groups = new Map<LineSummary | undefined, WinterOutcome[]>();
-  for (const outcome of outcomes) {
-    const line = lineOf(outcome.head);
-    const group = groups.get(line);
-    if (group) group.push(outcome);
-    else groups.set(line, [outcome]);
-  }
-  return [...groups]
+  return [...groupBy(outcomes, ({ head }) => lineOf(head))]
     .map(([line, of]) => ({ line, of }))
     .sort(
       (a, b) => b.of.length - a.of.length || ((a.line?.letter ?? '~') < (b.line?.letter ?? '~') ? -1 : 1),

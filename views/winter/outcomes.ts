@@ -1,3 +1,4 @@
+import { pushTo } from '../../graph/grouping.ts';
 import type { WinterObservation } from '../../graph/merit/observations.ts';
 import { saysNothingOfBees } from '../../graph/merit/traits/winter-survival.ts';
 import type { PlainDay } from '../../src/journal/day.ts';
@@ -76,10 +77,7 @@ export function lossesByCause(
 ): readonly { readonly cause: string; readonly lost: readonly WinterOutcome[] }[] {
   const causes = new Map<string, WinterOutcome[]>();
   for (const outcome of outcomes) {
-    if (outcome.alive || outcome.cause === undefined) continue;
-    const lost = causes.get(outcome.cause);
-    if (lost) lost.push(outcome);
-    else causes.set(outcome.cause, [outcome]);
+    if (!outcome.alive && outcome.cause !== undefined) pushTo(causes, outcome.cause, outcome);
   }
   return [...causes]
     .map(([cause, lost]) => ({ cause, lost }))

@@ -12,6 +12,7 @@
  * Source: as in those files. Cost: O(winters log winters). Unknowns: winters of an unknown queen belong to nobody; queens
  * of no known group are in the curve of all alone.
  */
+import { pushTo } from '../../grouping.ts';
 import type { WinterObservation } from '../observations.ts';
 import { saysNothingOfBees } from '../traits/winter-survival.ts';
 import { type Lifetime, type SurvivalCurve, survivalCurve } from './kaplan-meier.ts';
@@ -102,10 +103,7 @@ function grouped<Group extends string, Member extends { readonly queen: string }
   const groups = new Map<Group, Member[]>();
   for (const member of members) {
     const group = groupOf(member.queen);
-    if (group === undefined) continue;
-    const known = groups.get(group);
-    if (known) known.push(member);
-    else groups.set(group, [member]);
+    if (group !== undefined) pushTo(groups, group, member);
   }
   return groups;
 }

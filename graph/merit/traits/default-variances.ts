@@ -10,6 +10,7 @@
  * Source: the model of `solve/colony-model.ts`; shares: each trait's own file. Cost: O(records).
  * Unknowns: with fewer than `FEWEST_DEGREES` comparisons the trait's assumed P stays.
  */
+import { groupBy } from '../../grouping.ts';
 import type { ColonyVariances } from '../solve/colony-model.ts';
 import type { DefaultVariances } from './trait.ts';
 
@@ -43,20 +44,14 @@ export function phenotypicVariance(
   records: readonly { readonly group: string; readonly value: number; readonly samplingVariance: number }[],
   assumed: number,
 ): Spread {
-  const groups = new Map<string, number[]>();
-  let sampling = 0;
-  for (const { group, value, samplingVariance } of records) {
-    const values = groups.get(group);
-    if (values) values.push(value);
-    else groups.set(group, [value]);
-    sampling += samplingVariance / records.length;
-  }
+  const groups = groupBy(records, ({ group }) => group);
+  const sampling = records.reduce((sum, { samplingVariance }) => sum + samplingVariance / records.length, 0);
   const degrees = records.length - groups.size;
   if (degrees < FEWEST_DEGREES) return { phenotypic: assumed, from: 'assumed' };
   let squares = 0;
-  for (const values of groups.values()) {
-    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-    for (const value of values) squares += (value - mean) ** 2;
+  for (const members of groups.values()) {
+    const mean = members.reduce((sum, { value }) => sum + value, 0) / members.length;
+    for (const { value } of members) squares += (value - mean) ** 2;
   }
   const read = (squares / degrees - sampling) / assumed;
   return { phenotypic: assumed * Math.min(Math.max(read, SCALE_RANGE[0]), SCALE_RANGE[1]), from: 'records' };

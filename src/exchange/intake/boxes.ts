@@ -1,9 +1,9 @@
+import { groupBy } from '../../../graph/grouping.ts';
 import { firstDay, lastDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { ColonyId } from '../../journal/ids.ts';
 import { colonyOfQueen, isAlive } from '../../registry/queries.ts';
 import type { Colony, Registry } from '../../registry/state.ts';
 import type { Cast, CastContext, PlannedQueen } from './cast.ts';
-import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
 import { earliest, evidenceDays, outcomeDay } from './timeline.ts';
 import { labelKey, nameKey } from './values/name.ts';

@@ -1,8 +1,8 @@
+import { groupBy, pushTo } from '../../../graph/grouping.ts';
 import { firstDay, yearOf } from '../../journal/day.ts';
 import type { QueenId } from '../../journal/ids.ts';
 import { queenTitle } from '../../registry/queries.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
-import { groupBy } from './group-by.ts';
 import { knownQueens, knownUnnamed } from './known.ts';
 import type { Question } from './questions.ts';
 import type { ReadRow } from './row.ts';
@@ -164,10 +164,7 @@ export function addQueen(
 export function join(cast: Cast, queen: PlannedQueen): void {
   cast.queens.push(queen);
   if (queen.name === undefined) return;
-  const key = nameKey(queen.name);
-  const named = cast.byName.get(key);
-  if (named) named.push(queen);
-  else cast.byName.set(key, [queen]);
+  pushTo(cast.byName, nameKey(queen.name), queen);
 }
 
 function knownQueen(

@@ -1,7 +1,7 @@
+import { groupBy } from '../../../graph/grouping.ts';
 import type { RoughDay } from '../../journal/day.ts';
 import type { Draft } from '../../journal/entry.ts';
 import { type PlannedDraft, RANK, type Scene } from './compose.ts';
-import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
 import { outcomeDay } from './timeline.ts';
 

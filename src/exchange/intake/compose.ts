@@ -1,3 +1,4 @@
+import { groupBy } from '../../../graph/grouping.ts';
 import { firstDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { Draft } from '../../journal/entry.ts';
 import type { YardId } from '../../journal/ids.ts';
@@ -5,7 +6,6 @@ import type { Boxes, PlannedBox } from './boxes.ts';
 import type { Cast, CastContext, PlannedQueen } from './cast.ts';
 import { composeQueens } from './compose-queens.ts';
 import { composeRecords } from './compose-records.ts';
-import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
 import { earliest } from './timeline.ts';
 import { nameKey } from './values/name.ts';

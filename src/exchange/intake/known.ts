@@ -1,7 +1,7 @@
+import { groupBy } from '../../../graph/grouping.ts';
 import { yearOf } from '../../journal/day.ts';
 import type { QueenId } from '../../journal/ids.ts';
 import type { Queen, Registry } from '../../registry/state.ts';
-import { groupBy } from './group-by.ts';
 import type { ReadRow } from './row.ts';
 import { labelKey, type NamedQueen, nameKey } from './values/name.ts';
 
