@@ -85,6 +85,8 @@ export interface Tenure {
   readonly endDeduced?: boolean;
   /** Where her end went unseen: the last day on which she is known to have been there. From then on it is in doubt. */
   readonly surelyUntil?: PlainDay;
+  /** The day on which an unmarked queen was seen where she, who is marked, heads; absent once it is answered who it was. */
+  readonly unmarkedSeen?: RoughDay;
 }
 
 /** Days between which something happened. */

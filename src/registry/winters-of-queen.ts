@@ -19,7 +19,7 @@ export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
   const years = new Set<number>();
   const seen = lastSign(queen, on);
   for (const tenure of queen.tenures) {
-    const end = tenure.to === undefined ? seen : (tenure.surelyUntil ?? firstDay(tenure.to));
+    const end = tenure.surelyUntil ?? (tenure.to === undefined ? seen : firstDay(tenure.to));
     if (end === undefined) continue;
     const until = end < on ? end : on;
     const from = tenure.layingFrom ?? tenure.from;

@@ -5,6 +5,7 @@ import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { Button } from '../parts/Button.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
+import { UnmarkedAsk } from '../parts/UnmarkedAsk.tsx';
 import { Acts } from './Acts.tsx';
 import styles from './Colony.module.css';
 import { ColonyHeader } from './ColonyHeader.tsx';
@@ -34,6 +35,7 @@ export function ColonyPage({ id }: { readonly id?: string }) {
   return (
     <>
       <ColonyHeader colony={colony} />
+      {alive && <UnmarkedAsk colony={colony} />}
       <div class={styles.page}>
         <div class={styles.main}>
           <LifeBand colony={colony} />

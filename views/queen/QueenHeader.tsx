@@ -11,6 +11,7 @@ import { dayInYear } from '../parts/days.ts';
 import { MarkDot } from '../parts/MarkDot.tsx';
 import { PageHeader } from '../parts/PageHeader.tsx';
 import { bornText, endText } from '../parts/queen-words.ts';
+import { UnmarkedAsk } from '../parts/UnmarkedAsk.tsx';
 import { sentence } from '../parts/words.ts';
 import { NameAsk } from './NameAsk.tsx';
 import styles from './QueenHeader.module.css';
@@ -22,6 +23,7 @@ export function QueenHeader({ queen }: { readonly queen: Queen }) {
   const { byId, lines } = lineFacts(registry, on.value);
   const line = lines.find((each) => each.line === byId.get(queen.id)?.line);
   const born = bornText(queen, on.value);
+  const colony = colonyOfQueen(registry, queen, on.value);
   const winters = wintersCrossed(queen, on.value);
   return (
     <>
@@ -42,6 +44,7 @@ export function QueenHeader({ queen }: { readonly queen: Queen }) {
           </>
         }
       />
+      {colony && <UnmarkedAsk colony={colony} />}
       {!queen.name && queen.state.is !== 'failed' && <NameAsk queen={queen} />}
     </>
   );

@@ -11,6 +11,7 @@ import { useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayInYear } from '../parts/days.ts';
 import { QueenName } from '../parts/QueenName.tsx';
+import { UnmarkedAsk } from '../parts/UnmarkedAsk.tsx';
 import styles from './ColonyStop.module.css';
 import { sortTasks } from './grouping.ts';
 import { TaskItem } from './TaskItem.tsx';
@@ -56,6 +57,7 @@ export function ColonyStop({ round }: { readonly round: ColonyRound }) {
           {contradictionText(each)}
         </p>
       ))}
+      <UnmarkedAsk colony={colony} />
       {[...slipped, ...now].map((task) => (
         <TaskItem key={task.uid} task={task} />
       ))}

@@ -5,7 +5,7 @@ import { useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { windowText } from '../parts/days.ts';
 import { ColonyStop } from './ColonyStop.tsx';
-import { sortTasks } from './grouping.ts';
+import { asksWhoSheIs, sortTasks } from './grouping.ts';
 import styles from './YardRound.module.css';
 
 /** One yard of the round: the boxes that ask for something, those that stay shut, and what comes. */
@@ -15,7 +15,7 @@ export function YardRound({ round }: { readonly round: Round }) {
   const yard = round.yard && registry.value.yards.get(round.yard);
   const stops = round.colonies.filter((each) => {
     const { now, slipped } = sortTasks(each, day);
-    return now.length + slipped.length > 0;
+    return now.length + slipped.length > 0 || asksWhoSheIs(registry.value, each, on.value);
   });
   const shut = round.colonies.filter((each) => !stops.includes(each) && sortTasks(each, day).shut);
   const coming = round.colonies

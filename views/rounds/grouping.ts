@@ -1,5 +1,8 @@
 import type { Task } from '../../graph/calendar/index.ts';
+import type { PlainDay } from '../../src/journal/day.ts';
 import type { ColonyRound } from '../../src/registry/rounds.ts';
+import type { Registry } from '../../src/registry/state.ts';
+import { unmarkedSeenIn } from '../../src/registry/unmarked.ts';
 
 /** The tasks of one colony by what they ask of the keeper on a day. */
 export interface Sorted {
@@ -38,6 +41,12 @@ export function sortTasks({ tasks }: ColonyRound, on: number): Sorted {
     ),
     ...(shut ? { shut } : {}),
   };
+}
+
+/** An unmarked queen was seen there, and nobody has said whether she is another one: asked at every round. */
+export function asksWhoSheIs(registry: Registry, { colony: id }: ColonyRound, on: PlainDay): boolean {
+  const colony = registry.colonies.get(id);
+  return colony !== undefined && unmarkedSeenIn(registry, colony, on) !== undefined;
 }
 
 /** How many boxes ask for something now, stay shut, or have something let slip. */

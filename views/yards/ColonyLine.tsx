@@ -1,6 +1,7 @@
 import { kindTitle } from '../../src/journal/entry.ts';
 import { headState } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
+import { unmarkedSeenIn } from '../../src/registry/unmarked.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastEntry, lastStrength, placeOf } from '../parts/colony-facts.ts';
@@ -8,6 +9,7 @@ import { relativeDay } from '../parts/days.ts';
 import { HeadLine, headWords } from '../parts/HeadLine.tsx';
 import { HiveMark } from '../parts/HiveMark.tsx';
 import { StrengthBar } from '../parts/StrengthBar.tsx';
+import { unmarkedText } from '../parts/unmarked-words.ts';
 import { sentence } from '../parts/words.ts';
 import styles from './ColonyLine.module.css';
 
@@ -24,6 +26,7 @@ export function ColonyLine({ colony, roof }: ColonyLineProps) {
   const registry = useRegistry();
   const on = useStore().on.value;
   const last = lastEntry(colony, on);
+  const unmarked = unmarkedSeenIn(registry, colony, on);
   const state = headState(registry, colony, on);
   return (
     <div class={`${styles.line} ${styles[roof]}`}>
@@ -38,6 +41,7 @@ export function ColonyLine({ colony, roof }: ColonyLineProps) {
           </span>
         </p>
         <p class={styles.state}>{sentence(headWords({ colony, registry, on }))}</p>
+        {unmarked && <p class={styles.state}>{unmarkedText(unmarked, on)}</p>}
         {last && (
           <p class={styles.latest}>
             {kindTitle(last.kind)} {relativeDay(last.day, on)}

@@ -3,7 +3,7 @@ import type { ColonyId, QueenId } from '../../journal/ids.ts';
 import type { RegistryDraft } from '../draft.ts';
 import { knownQueen, livingQueen } from './checks.ts';
 import { checkStated, setParentage } from './parentage.ts';
-import { seatOf } from './tenures.ts';
+import { liftDoubt, seatOf } from './tenures.ts';
 
 /** What is said of a queen on record: her mark, her name, her dam, her mating. */
 
@@ -17,6 +17,7 @@ export function applyQueenMarked(draft: RegistryDraft, entry: EntryOf<'queen-mar
   if (!livingQueen(draft, entry, entry.queen)) return;
   const mark = { colour: entry.colour, since: entry.day, ...(entry.mark ? { number: entry.mark } : {}) };
   draft.changeQueen(entry.queen, (queen) => ({ ...queen, mark }));
+  liftDoubt(draft, entry.queen);
   draft.file(entry, { queens: [entry.queen], colonies: seat(draft, entry.queen) });
 }
 

@@ -19,6 +19,7 @@ import {
   fileWithHead,
 } from './places.ts';
 import { applyQueenEntered, applyQueenExpected, applyQueenFound } from './queens.ts';
+import { applyInspection, applyTaskSettled } from './sightings.ts';
 import { applySplit } from './split.ts';
 import { applyQueenConfirmed, applyQueenLost, applyQueenMoved } from './succession.ts';
 
@@ -56,12 +57,12 @@ const HANDLERS: Handlers = {
   treatment: applyTreatment,
   'treatment-ended': applyTreatmentEnded,
   'winter-outcome': applyWinterOutcome,
-  inspection: observe,
+  inspection: applyInspection,
   'mite-count': observe,
   'hygienic-test': observe,
   harvest: observe,
   feeding: observe,
-  'task-settled': observe,
+  'task-settled': applyTaskSettled,
   note: (draft, entry) => {
     if (entry.about?.of === 'colony') draft.file(entry, { colonies: [entry.about.colony] });
     if (entry.about?.of === 'queen') draft.file(entry, { queens: [entry.about.queen] });

@@ -37,9 +37,28 @@ export function openTenure(draft: RegistryDraft, tenure: Tenure): void {
 export function reopenTenure(draft: RegistryDraft, queen: QueenId): void {
   const last = draft.queens.get(queen)?.tenures.at(-1);
   if (!last || last.to === undefined || draft.colonies.get(last.colony)?.ended) return;
-  const { to: _, ended: __, endDeduced: ___, surelyUntil: ____, ...open } = last;
-  replaceTenure(draft, last, open);
+  const { to: _, ended: __, endDeduced: ___, ...open } = last;
+  replaceTenure(draft, last, withoutDoubt(open));
   draft.changeQueen(queen, (record) => ({ ...record, state: { is: 'laying' } }));
+}
+
+/** From a day on it is in doubt whether a queen still heads her colony: another may have been seen there. */
+export function doubtTenure(
+  draft: RegistryDraft,
+  open: Tenure,
+  doubt: { readonly surelyUntil: PlainDay; readonly unmarkedSeen: RoughDay },
+): void {
+  replaceTenure(draft, open, { ...open, ...doubt });
+}
+
+/** Lifts the doubt from a tenure that still runs: she was there all along. */
+export function liftDoubt(draft: RegistryDraft, queen: QueenId): void {
+  const open = draft.queens.get(queen)?.tenures.findLast(({ to }) => to === undefined);
+  if (open?.unmarkedSeen !== undefined) replaceTenure(draft, open, withoutDoubt(open));
+}
+
+function withoutDoubt({ surelyUntil: _, unmarkedSeen: __, ...tenure }: Tenure): Tenure {
+  return tenure;
 }
 
 function replaceTenure(draft: RegistryDraft, old: Tenure, tenure: Tenure): void {
@@ -61,8 +80,9 @@ export function closeTenure(
 ): ColonyId | undefined {
   const open = draft.queens.get(queen)?.tenures.findLast(({ to }) => to === undefined);
   if (!open) return undefined;
+  const { unmarkedSeen: _, ...tenure } = open;
   const closed: Tenure = {
-    ...open,
+    ...tenure,
     to: end.to,
     ended: end.ended,
     ...(end.deduced ? { endDeduced: true } : {}),
@@ -72,7 +92,7 @@ export function closeTenure(
   return open.colony;
 }
 
-/** A laying queen goes from one colony to another and lays on. */
+/** A laying queen goes from one colony to another and lays on. Whether it is she stays as doubtful as it was. */
 export function moveHead(
   draft: RegistryDraft,
   queen: QueenId,
@@ -80,8 +100,11 @@ export function moveHead(
   day: RoughDay,
   how: 'moved' | 'split',
 ): void {
+  const { surelyUntil, unmarkedSeen } =
+    draft.queens.get(queen)?.tenures.findLast((each) => each.to === undefined) ?? {};
+  const doubt = surelyUntil && unmarkedSeen ? { surelyUntil, unmarkedSeen } : {};
   closeTenure(draft, queen, { to: day, ended: how });
-  openTenure(draft, { queen, colony: to, from: day, layingFrom: day });
+  openTenure(draft, { queen, colony: to, from: day, layingFrom: day, ...doubt });
 }
 
 /** Ends a queen's life with the keeper: her tenure, or her being expected. */

@@ -1,5 +1,6 @@
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
+import { isOfUnmarked } from '../../../src/registry/unmarked.ts';
 import { count } from '../words.ts';
 import { ofKinds } from './kinds.ts';
 
@@ -20,6 +21,7 @@ export function PaperSentence({ entry }: { readonly entry: EntryOf<PaperKinds> }
         </>
       );
     case 'task-settled':
+      if (isOfUnmarked(entry.task)) return <>The unmarked queen is the one on record; she lost her mark.</>;
       return (
         <>
           {entry.task}: {entry.how === 'done' ? 'done' : 'set aside'}.

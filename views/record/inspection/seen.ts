@@ -2,6 +2,7 @@ import type { RoughDay } from '../../../src/journal/day.ts';
 import type { Draft, EntryOf } from '../../../src/journal/entry.ts';
 import type { ColonyId, QueenId } from '../../../src/journal/ids.ts';
 import { newQueenId } from '../../../src/journal/new-ids.ts';
+import { markLost } from '../../../src/registry/unmarked.ts';
 
 type Inspection = EntryOf<'inspection'>;
 type Base =
@@ -22,7 +23,7 @@ export interface Look {
   readonly seen: { readonly [K in keyof Omit<Inspection, Base>]?: Inspection[K] | undefined };
   /** The expected queen who is taken to lay these eggs. */
   readonly lays?: QueenId | undefined;
-  /** The unmarked queen is taken for another one than the one known here. */
+  /** The unmarked queen is taken for another one than the one known here; false: that one has lost her mark. */
   readonly another?: boolean | undefined;
 }
 
@@ -49,6 +50,7 @@ export function lookDrafts(
       ...(head ? { insteadOf: head } : {}),
     });
   }
+  if (look.another === false && head) drafts.push(markLost(colony, head, day));
   return drafts;
 }
 
