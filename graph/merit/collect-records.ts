@@ -10,55 +10,10 @@
  * Cost: O(observations log observations). Unknowns: no queen, yard or day where one is needed sets aside.
  */
 import { groupBy } from '../grouping.ts';
+import { comparable, type GroupSummary } from './comparison-groups.ts';
 import type { TraitObservation } from './observations.ts';
-import type { MeritRecord } from './solve/pack-records.ts';
-import {
-  type Figure,
-  isReason,
-  type Reason,
-  type SetAsideCode,
-  type Trait,
-  type TraitId,
-} from './traits/trait.ts';
-
-export interface TraitRecord extends MeritRecord {
-  readonly trait: TraitId;
-  readonly colony: string;
-  readonly yard: string;
-  readonly season: number;
-  /** Last day it rests on. */
-  readonly day: number;
-  /** Observations it was made of. */
-  readonly observations: readonly string[];
-  /** True when it rests on fewer evaluations than the protocol asks for: it counts, but weighs less. */
-  readonly belowProtocol: boolean;
-}
-
-export interface SetAside {
-  readonly trait: TraitId;
-  readonly code: SetAsideCode;
-  readonly sentence: string;
-  readonly observations: readonly string[];
-  readonly colony: string;
-  readonly day: number;
-  readonly season: number;
-  /** The queen it would have been of, where she is known. */
-  readonly queen?: string;
-}
-
-/** How far a comparison group can tell queens apart. */
-export interface GroupSummary {
-  readonly group: string;
-  readonly yard: string;
-  readonly season: number;
-  readonly records: number;
-  readonly queens: number;
-  /** True for fewer queens than `SMALL_GROUP`: differences inside it are mostly luck. */
-  readonly small: boolean;
-}
-
-/** Queens in a group below which it is called small (common practice, no source). */
-export const SMALL_GROUP = 5;
+import type { SetAside, TraitRecord } from './trait-record.ts';
+import { type Figure, isReason, type Reason, type Trait } from './traits/trait.ts';
 
 export interface CollectedRecords {
   readonly records: readonly TraitRecord[];
@@ -222,34 +177,4 @@ function makeRecords(
     setAside.push(asideOf(trait, [first.observation, last.observation], figure, first.queen));
     return [];
   });
-}
-
-/** Leaves out records that nothing can be compared with, and tells how large each group is. */
-function comparable(trait: Trait, records: readonly TraitRecord[], setAside: SetAside[]) {
-  const kept: TraitRecord[] = [];
-  const groups: GroupSummary[] = [];
-  for (const [group, inGroup] of groupBy(records, ({ group }) => group)) {
-    const queens = new Set(inGroup.map(({ queen }) => queen)).size;
-    const { yard, season } = inGroup[0]!;
-    if (queens > 1) {
-      kept.push(...inGroup);
-      groups.push({ group, yard, season, records: inGroup.length, queens, small: queens < SMALL_GROUP });
-      continue;
-    }
-    for (const { observations, colony, day, queen } of inGroup) {
-      const sentence =
-        'No other queen has this figure at her yard in that season: there is nobody to compare her with.';
-      setAside.push({
-        trait: trait.id,
-        code: 'group-of-one',
-        sentence,
-        observations,
-        colony,
-        day,
-        season,
-        queen,
-      });
-    }
-  }
-  return { kept, groups };
 }

@@ -12,8 +12,9 @@
  */
 import type { Pedigree } from '../kinship/pedigree.ts';
 import { collectRecords, inOrder } from './collect-records.ts';
-import { type EvaluationInput, refusal, variancesOf } from './evaluate.ts';
+import { type EvaluationInput, variancesOf } from './evaluate.ts';
 import type { TraitWeights } from './index-of-traits.ts';
+import { refusal } from './refusal.ts';
 import { unitsOf } from './solve/colony-model.ts';
 import { type Combination, errorCovariance, priorCovariance } from './solve/error-covariance.ts';
 import { isDense, type MeritOptions, makeDense } from './solve/merit.ts';

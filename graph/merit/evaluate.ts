@@ -9,9 +9,10 @@
  * Unknowns: a trait without comparable records has no values and says so; it adds nothing to the index but its doubt.
  */
 import type { Pedigree } from '../kinship/pedigree.ts';
-import { type CollectedRecords, collectRecords, inOrder, type SetAside } from './collect-records.ts';
+import { type CollectedRecords, collectRecords, inOrder } from './collect-records.ts';
 import { type IndexTrait, type IndexValue, type TraitWeights, weightedIndex } from './index-of-traits.ts';
 import type { TraitObservation } from './observations.ts';
+import { refusal } from './refusal.ts';
 import type { ColonyVariances } from './solve/colony-model.ts';
 import { type Combination, errorCovariance } from './solve/error-covariance.ts';
 import {
@@ -26,9 +27,10 @@ import { packRecords } from './solve/pack-records.ts';
 import { reliabilities } from './solve/reliability.ts';
 import { type UnitColumns, unitColumns } from './solve/unit-columns.ts';
 import { type LineScore, lineScores } from './survival/line-scores.ts';
+import type { SetAside } from './trait-record.ts';
 import { TRAITS } from './traits/all-traits.ts';
 import { defaultVariances, phenotypicVariance } from './traits/default-variances.ts';
-import type { Reason, Trait, TraitId } from './traits/trait.ts';
+import type { Trait, TraitId } from './traits/trait.ts';
 
 export interface EvaluationInput {
   readonly pedigree: Pedigree;
@@ -166,19 +168,6 @@ function indexOf(
 ) {
   const diagonal = Float64Array.from(asked, (q) => pedigree.diagonal[pedigree.queenNode[q]!]!);
   return weightedIndex(traits, weights, diagonal);
-}
-
-/** Why a queen's records cannot be used: no place in the pedigree, or no mating. */
-export function refusal(pedigree: Pedigree): (queen: string) => Reason | undefined {
-  return (queen) => {
-    const q = pedigree.queenIndex.get(queen);
-    if (q === undefined) {
-      return { setAside: 'not-in-pedigree', sentence: 'The queen has no place in the pedigree yet.' };
-    }
-    if (pedigree.matesNode[q]! >= 0) return undefined;
-    const sentence = 'Nobody said which drones the queen met, so half of what her workers are is unknown.';
-    return { setAside: 'mating-unknown', sentence };
-  };
 }
 
 /** Relationship columns of all recorded queens, made once for all traits where the registry is small enough. */

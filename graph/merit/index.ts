@@ -1,4 +1,5 @@
 export * from './collect-records.ts';
+export { type GroupSummary, SMALL_GROUP } from './comparison-groups.ts';
 export * from './counts/comparison.ts';
 export * from './counts/growth.ts';
 export * from './counts/infestation.ts';
@@ -31,6 +32,7 @@ export * from './survival/kaplan-meier.ts';
 export * from './survival/line-scores.ts';
 export * from './survival/log-rank.ts';
 export * from './survival/shrinkage.ts';
+export * from './trait-record.ts';
 export { WEARING_OFF_DAYS } from './traits/after-treatment.ts';
 export * from './traits/all-traits.ts';
 export * from './traits/default-variances.ts';

@@ -1,5 +1,5 @@
 import { groupBy } from '../../graph/grouping.ts';
-import type { TraitRecord } from '../../graph/merit/collect-records.ts';
+import type { TraitRecord } from '../../graph/merit/trait-record.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
 import type { Evaluated } from '../../src/store/evaluation.ts';
 import { count } from '../parts/words.ts';

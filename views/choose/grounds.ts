@@ -1,5 +1,5 @@
-import type { SetAside } from '../../graph/merit/collect-records.ts';
 import type { TraitEvaluation } from '../../graph/merit/evaluate.ts';
+import type { SetAside } from '../../graph/merit/trait-record.ts';
 import type { YardId } from '../../src/journal/ids.ts';
 import { count } from '../parts/words.ts';
 

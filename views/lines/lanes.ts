@@ -8,6 +8,7 @@
  * crossings, and a lane is used again once its queen is gone. Cost O(queens x days of a life / BUCKET_DAYS).
  */
 import { pushTo } from '../../graph/grouping.ts';
+
 export interface Span {
   readonly id: string;
   /** The strip she runs in. */

@@ -1,4 +1,5 @@
-import { type CollectedRecords, collectRecords, type SetAside } from '../../graph/merit/collect-records.ts';
+import { type CollectedRecords, collectRecords } from '../../graph/merit/collect-records.ts';
+import type { SetAside } from '../../graph/merit/trait-record.ts';
 import { TRAITS } from '../../graph/merit/traits/all-traits.ts';
 import type { Trait, TraitId } from '../../graph/merit/traits/trait.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';

@@ -7,8 +7,8 @@
  */
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import { collectRecords } from '../collect-records.ts';
-import { refusal } from '../evaluate.ts';
 import type { TraitObservation } from '../observations.ts';
+import { refusal } from '../refusal.ts';
 import type { ColonyVariances } from '../solve/colony-model.ts';
 import { packRecords } from '../solve/pack-records.ts';
 import { TRAITS } from '../traits/all-traits.ts';

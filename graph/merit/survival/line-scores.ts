@@ -15,8 +15,8 @@
  * neighbours are told but not compared.
  */
 import { incompleteBeta } from '../../numerics/special.ts';
-import type { TraitRecord } from '../collect-records.ts';
 import { DEFAULT_LEVEL } from '../counts/intervals.ts';
+import type { TraitRecord } from '../trait-record.ts';
 import { betaBinomial, type Posterior, priorStrength, type Tally } from './shrinkage.ts';
 
 export type LineVerdict =

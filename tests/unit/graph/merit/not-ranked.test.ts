@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { GroupSummary, TraitRecord } from '../../../../graph/merit/collect-records.ts';
+import type { GroupSummary } from '../../../../graph/merit/comparison-groups.ts';
 import { notRanked } from '../../../../graph/merit/not-ranked.ts';
+import type { TraitRecord } from '../../../../graph/merit/trait-record.ts';
 import type { TraitId } from '../../../../graph/merit/traits/trait.ts';
 
 const trait = (id: TraitId, large: readonly string[], small: readonly string[]) => ({

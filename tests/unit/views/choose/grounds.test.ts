@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { GroupSummary, SetAside } from '../../../../graph/merit/collect-records.ts';
+import type { GroupSummary } from '../../../../graph/merit/comparison-groups.ts';
 import type { TraitEvaluation } from '../../../../graph/merit/evaluate.ts';
+import type { SetAside } from '../../../../graph/merit/trait-record.ts';
 import { evidenceOf, evidenceWords } from '../../../../views/choose/evidence.ts';
 import {
   ASIDE_WORDS,
