@@ -106,7 +106,7 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
           <Palette source={label} hand={hand} onHand={setHand} onDrop={put} />
         </div>
         {others.map((part) => (
-          <div key={part.key} class={styles.around}>
+          <div key={part.key}>
             {boxOf(part)}
           </div>
         ))}
