@@ -4,10 +4,11 @@ import type { EntryKind } from '../../src/journal/entry.ts';
 import { headOn, isLiving, tenureOn } from '../../src/registry/queries.ts';
 import type { Queen, Tenure } from '../../src/registry/state.ts';
 import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
+import { waitingText } from '../parts/awaited.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastInspection, lastStrength, placeOf } from '../parts/colony-facts.ts';
 import { dayInYear, relativeDay } from '../parts/days.ts';
-import { expectedQueens, type HeadProps } from '../parts/HeadLine.tsx';
+import type { HeadProps } from '../parts/HeadLine.tsx';
 import { QueenName } from '../parts/QueenName.tsx';
 import { COMPASS, count, LOSS_CAUSES, QUEEN_LOSSES } from '../parts/words.ts';
 
@@ -57,9 +58,8 @@ function HeadSentence({ colony, registry, on }: HeadProps) {
       </>
     );
   }
-  const coming = expectedQueens(colony, registry);
-  if (coming.length > 0)
-    return <>No queen lays here yet; {count(coming.length, 'queen is', 'queens are')} expected.</>;
+  const waiting = waitingText(registry, colony, on);
+  if (waiting) return <>{waiting}</>;
   const last = colony.tenures.at(-1);
   if (!last) return <>Who heads it is not known.</>;
   const open = last.to && dayNumber(firstDay(last.to)) <= dayNumber(on);

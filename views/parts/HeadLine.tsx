@@ -1,18 +1,19 @@
 import { dayOfNumber, type PlainDay } from '../../src/journal/day.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import { colonyCalendar } from '../../src/registry/rounds.ts';
-import type { Colony, Queen, Registry } from '../../src/registry/state.ts';
+import type { Colony, Registry } from '../../src/registry/state.ts';
 import { wintersHeaded } from '../../src/registry/winters-of-queen.ts';
+import { expectedQueens, inVainText } from './awaited.ts';
 import { windowText } from './days.ts';
 import { QueenName } from './QueenName.tsx';
-import { count } from './words.ts';
+import { count, lowerFirst } from './words.ts';
 
 /** Who heads a colony on a day: her name, or who is on the way, or nobody known. */
 export function HeadLine({ colony, registry, on }: HeadProps) {
   const head = headOn(registry, colony, on);
   if (head) return <QueenName queen={head} />;
   const coming = expectedQueens(colony, registry);
-  if (coming.length === 0) return <>Nobody known</>;
+  if (coming.length === 0 || inVainText(registry, colony, on)) return <>Nobody known</>;
   const first = coming[0];
   return <>{coming.length === 1 && first?.name ? <QueenName queen={first} /> : 'A queen expected'}</>;
 }
@@ -32,7 +33,8 @@ export function headWords({ colony, registry, on }: HeadProps): string {
   }
   const coming = expectedQueens(colony, registry);
   if (coming.length === 0) return 'no queen known, none expected';
-  return expectedWords(registry, colony, on);
+  const inVain = inVainText(registry, colony, on);
+  return inVain ? lowerFirst(inVain).replace(/\.$/, '') : expectedWords(registry, colony, on);
 }
 
 /** When the virgin is due, by the same calendar as the page of the colony. */
@@ -43,8 +45,4 @@ function expectedWords(registry: Registry, colony: Colony, on: PlainDay): string
   return window.last < on
     ? 'virgin due to be out, eggs not seen yet'
     : `virgin emerges ${windowText(window, on)}`;
-}
-
-export function expectedQueens(colony: Colony, registry: Registry): readonly Queen[] {
-  return colony.expected.flatMap((id) => registry.queens.get(id) ?? []);
 }

@@ -1,8 +1,9 @@
 import type { ColonyId } from '../../src/journal/ids.ts';
-import { coloniesAt, headState } from '../../src/registry/queries.ts';
+import { coloniesAt } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { routes } from '../app/routes.ts';
 import { useStore } from '../app/store-context.ts';
+import { shownHead } from '../parts/awaited.ts';
 import { byRoof, lastEntry, placeOf, yardsInOrder } from '../parts/colony-facts.ts';
 import { relativeDay } from '../parts/days.ts';
 import { EmptyState } from '../parts/EmptyState.tsx';
@@ -54,7 +55,7 @@ function HiveLink({ colony }: { readonly colony: Colony }) {
     <div class={styles.hive}>
       <a href={routes.record(colony.id)} aria-label={`Record at ${colony.label}`}>
         <HiveMark
-          head={headState(registry.value, colony, on.value)}
+          head={shownHead(registry.value, colony, on.value)}
           entrance={placeOf(colony, on.value)?.entrance}
         />
         <strong>{colony.label}</strong>

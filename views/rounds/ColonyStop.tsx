@@ -1,13 +1,9 @@
-import {
-  calendarText,
-  contradictionText,
-  type QueenCalendar,
-  type StateCode,
-} from '../../graph/calendar/index.ts';
+import { calendarText, contradictionText, type QueenCalendar } from '../../graph/calendar/index.ts';
 import { dayNumber, dayOfNumber } from '../../src/journal/day.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import type { ColonyRound } from '../../src/registry/rounds.ts';
 import { useStore } from '../app/store-context.ts';
+import { NOBODY_COMES } from '../parts/awaited.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { dayInYear } from '../parts/days.ts';
 import { QueenName } from '../parts/QueenName.tsx';
@@ -16,18 +12,10 @@ import styles from './ColonyStop.module.css';
 import { sortTasks } from './grouping.ts';
 import { TaskItem } from './TaskItem.tsx';
 
-/** What is told under the label in a sentence of its own: the line of the label need not say it too. */
-const TOLD_BELOW: ReadonlySet<StateCode> = new Set([
-  'queenless',
-  'laying-workers',
-  'drone-layer',
-  'old-queen',
-]);
-
-/** What stands where the name of a queen would, while none is known to lay. */
+/** What stands where the name of a queen would, while none is known to lay; nothing where the sentence below tells it. */
 function withoutHead(calendar: QueenCalendar | undefined): string | undefined {
   if (!calendar) return 'no queen known';
-  return TOLD_BELOW.has(calendar.state.code) ? undefined : 'a queen on her way';
+  return NOBODY_COMES.has(calendar.state.code) ? undefined : 'a queen on her way';
 }
 
 /** One stop of the round: the box, who heads it or what is on its way, and what it asks for. */

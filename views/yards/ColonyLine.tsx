@@ -1,8 +1,8 @@
 import { kindTitle } from '../../src/journal/entry.ts';
-import { headState } from '../../src/registry/queries.ts';
 import type { Colony } from '../../src/registry/state.ts';
 import { unmarkedSeenIn } from '../../src/registry/unmarked.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
+import { shownHead } from '../parts/awaited.ts';
 import { ColonyLabel } from '../parts/ColonyLabel.tsx';
 import { lastEntry, lastStrength, placeOf } from '../parts/colony-facts.ts';
 import { relativeDay } from '../parts/days.ts';
@@ -27,7 +27,7 @@ export function ColonyLine({ colony, roof }: ColonyLineProps) {
   const on = useStore().on.value;
   const last = lastEntry(colony, on);
   const unmarked = unmarkedSeenIn(registry, colony, on);
-  const state = headState(registry, colony, on);
+  const state = shownHead(registry, colony, on);
   return (
     <div class={`${styles.line} ${styles[roof]}`}>
       <HiveMark head={state} entrance={placeOf(colony, on)?.entrance} size={40} />

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { coloniesAt, headState } from '../../src/registry/queries.ts';
+import { coloniesAt } from '../../src/registry/queries.ts';
 import { routes } from '../app/routes.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';
+import { shownHead } from '../parts/awaited.ts';
 import { Button } from '../parts/Button.tsx';
 import { yardsInOrder } from '../parts/colony-facts.ts';
 import { HeadKey } from '../parts/HeadKey.tsx';
@@ -47,7 +48,7 @@ export function Yards({ id }: { readonly id?: string }) {
           )
         }
       />
-      {colonies.length > 0 && <HeadKey heads={colonies.map((colony) => headState(registry, colony, on))} />}
+      {colonies.length > 0 && <HeadKey heads={colonies.map((colony) => shownHead(registry, colony, on))} />}
       <div class={styles.yards}>
         {shown.map((yard) => (
           <YardSection key={yard.id} yard={yard} alone={only !== undefined} />

@@ -1,7 +1,7 @@
 import type { Queen } from '../../../src/registry/state.ts';
 import { routes } from '../../app/routes.ts';
 import { useStore } from '../../app/store-context.ts';
-import { expectedQueens } from '../../parts/HeadLine.tsx';
+import { expectedQueens } from '../../parts/awaited.ts';
 import { Notice } from '../../parts/Notice.tsx';
 import { WhichQueen } from '../queen/WhichQueen.tsx';
 import styles from './FollowUps.module.css';

@@ -1,8 +1,8 @@
 import type { ComponentType } from 'preact';
 import { headOn } from '../../../src/registry/queries.ts';
 import { useStore } from '../../app/store-context.ts';
+import { expectedQueens } from '../../parts/awaited.ts';
 import { ChoiceRow } from '../../parts/ChoiceRow.tsx';
-import { expectedQueens } from '../../parts/HeadLine.tsx';
 import { KeptNotice } from '../../parts/KeptNotice.tsx';
 import { useKept } from '../../parts/use-kept.ts';
 import type { RecordFormProps } from '../index.tsx';
