@@ -36,17 +36,18 @@ export function wintersCrossed(queen: Queen, on: PlainDay): readonly number[] {
 
 /**
  * Winters that a queen went into as the head of a colony, and of which it is on record whether she came out, up to a
- * day; by the year of their spring.
+ * day; by the year of their spring. Where her end went unseen, no winter after she was last known to be there is hers.
  */
 export function wintersEntered(queen: Queen, on: PlainDay): readonly number[] {
   const years = new Set<number>();
   const seen = lastSign(queen, on);
   const over = on.slice(5) >= '03-01' ? yearOf(on) : yearOf(on) - 1;
-  for (const { from, to } of queen.tenures) {
+  for (const { from, to, surelyUntil } of queen.tenures) {
     for (let year = yearOf(from) + 1; year <= over; year += 1) {
       const told = to !== undefined || (seen !== undefined && seen >= `${year}-03-01`);
       const there = to === undefined || firstDay(to) >= `${year - 1}-12-01`;
-      if (told && there && beganBeforeWinter(from, year)) years.add(year);
+      const inDoubt = surelyUntil !== undefined && surelyUntil < `${year}-03-01`;
+      if (told && there && !inDoubt && beganBeforeWinter(from, year)) years.add(year);
     }
   }
   return [...years].sort((a, b) => a - b);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { anotherFound, markLost, unmarkedSeenIn } from '../../../src/registry/unmarked.ts';
-import { wintersCrossed } from '../../../src/registry/winters-of-queen.ts';
+import { wintersCrossed, wintersEntered } from '../../../src/registry/winters-of-queen.ts';
 import { unmarkedText } from '../../../views/parts/unmarked-words.ts';
 import { lookDrafts } from '../../../views/record/inspection/seen.ts';
 import { asksWhoSheIs } from '../../../views/rounds/grouping.ts';
@@ -49,7 +49,9 @@ describe('an unmarked queen seen where a marked one heads, without a word on who
   it('counts the winter that follows for nobody', () => {
     const story = unmarkedSeen();
     story.write({ kind: 'inspection', day: rough('2026-04-20'), colony: story.colony('One'), eggs: true });
-    expect(wintersCrossed(reading(story, ['Brook']).queen('Brook'), day('2026-06-01'))).toEqual([]);
+    const brook = reading(story, ['Brook']).queen('Brook');
+    expect(wintersCrossed(brook, day('2026-06-01'))).toEqual([]);
+    expect(wintersEntered(brook, day('2026-06-01'))).toEqual([]);
   });
 
   it('is said in words, and makes the box a stop of the round until it is answered', () => {
