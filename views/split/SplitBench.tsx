@@ -106,9 +106,7 @@ export function SplitBench({ source, planned }: SplitBenchProps) {
           <Palette source={label} hand={hand} onHand={setHand} onDrop={put} />
         </div>
         {others.map((part) => (
-          <div key={part.key}>
-            {boxOf(part)}
-          </div>
+          <div key={part.key}>{boxOf(part)}</div>
         ))}
         <div class={styles.add}>
           <Button onPress={() => setPlan((now) => addPart(now, registry, store.newId))}>Add a part</Button>
