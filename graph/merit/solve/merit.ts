@@ -11,6 +11,7 @@
  */
 import type { Pedigree } from '../../kinship/pedigree.ts';
 import {
+  type ColonyEffects,
   type ColonyRecords,
   type ColonyVariances,
   colonyEffects,
@@ -74,20 +75,9 @@ export function solveMerit(
   if (problems.length > 0) return { is: 'refused', problems };
   if (isDense(pedigree, recordedQueens(pedigree, records.queen), options)) {
     const { system, unitOf } = options.dense ?? makeDense(pedigree, records, variances, options);
-    const { worker, queen, permanent } = denseEffects(pedigree, system);
     const groups = denseGroups(system, records, unitOf);
-    const breedingValue = worker.map((value, q) => value + queen[q]!);
-    return {
-      is: 'solved',
-      worker,
-      queen,
-      breedingValue,
-      permanent,
-      groups,
-      method: 'dense',
-      iterations: 0,
-      residual: 0,
-    };
+    const way = { method: 'dense', iterations: 0, residual: 0 } as const;
+    return solvedMerit(denseEffects(pedigree, system), groups, way);
   }
   return solveBySweeps(pedigree, records, variances, options);
 }
@@ -127,24 +117,16 @@ function solveBySweeps(
   const colony = colonyModel(pedigree, records, variances);
   const solved = solveModel(makeSolver(colony.model), options);
   if (solved.is !== 'solved') return solved;
-  const { worker, queen, permanent } = colonyEffects(
-    pedigree,
-    colony,
-    variances,
-    solved.effects,
-    solved.levels,
-  );
+  const { columns: groups, effects, levels, iterations, residual } = solved;
+  const colonies = colonyEffects(pedigree, colony, variances, effects, levels);
+  return solvedMerit(colonies, groups, { method: 'sweeps', iterations, residual });
+}
+
+function solvedMerit(
+  { worker, queen, permanent }: ColonyEffects,
+  groups: Float64Array,
+  way: Pick<Extract<MeritResult, { is: 'solved' }>, 'method' | 'iterations' | 'residual'>,
+): MeritResult {
   const breedingValue = worker.map((value, q) => value + queen[q]!);
-  const { columns: groups, iterations, residual } = solved;
-  return {
-    is: 'solved',
-    worker,
-    queen,
-    breedingValue,
-    permanent,
-    groups,
-    method: 'sweeps',
-    iterations,
-    residual,
-  };
+  return { is: 'solved', worker, queen, breedingValue, permanent, groups, ...way };
 }
