@@ -13,7 +13,7 @@ import type { QueenId } from '../journal/ids.ts';
 import type { Evidence, PossibleDam } from '../journal/shared.ts';
 import { queensInCircles } from './circles.ts';
 import { type DronePool, dronePools, matingOf } from './pools.ts';
-import { likelyDam, queenTitle } from './queries.ts';
+import { damCertainty, likelyDam, queenTitle } from './queries.ts';
 import { droneKey, type Queen, type Registry } from './state.ts';
 
 /** The one graph of the registry, drawn from the state. O(queens + edges). */
@@ -112,7 +112,7 @@ function queenAttributes(registry: Registry, queen: Queen, line: QueenId | undef
     name: queenTitle(queen),
     state: STATES[queen.state.is],
     alive: queen.state.is === 'laying' || queen.state.is === 'expected',
-    certain: dams.length === 0 || dams.some(({ probability }) => probability >= 1),
+    certain: dams.length === 0 || damCertainty(queen) === 'firm',
     ...(year === undefined ? {} : { bornYear: year }),
     ...(born && born.first === born.last ? { bornDay: dayNumber(born.first) } : {}),
     ...(line ? { line } : {}),

@@ -118,11 +118,11 @@ export function likelyDam(queen: Queen): PossibleDam | undefined {
   );
 }
 
-/** How sure the dam is: firm (probability 1), probable, or unknown. */
+/** How sure the dam is: firm (probability 1, and no other brood hung there), probable, or unknown. */
 export function damCertainty(queen: Queen): 'firm' | 'probable' | 'unknown' {
   const dam = likelyDam(queen);
   if (!dam) return 'unknown';
-  return dam.probability >= 1 ? 'firm' : 'probable';
+  return dam.probability >= 1 && queen.orDaughterOf === undefined ? 'firm' : 'probable';
 }
 
 /** Words that tell an unnamed queen from others without borrowing a name: her year and how she stands. */

@@ -119,6 +119,11 @@ export interface Queen {
   readonly born?: DayWindow;
   /** Possible dams and how that is known; absent when nothing is known. */
   readonly parentage?: Parentage;
+  /**
+   * Whose own brood hung in the colony when the cells were given there that she is expected of: she may be a daughter of
+   * hers instead. Absent once the keeper has stated her dam on her own.
+   */
+  readonly orDaughterOf?: QueenId;
   /** The population that she or her unknown dam comes from. */
   readonly background?: string;
   readonly madeBy?: EntryId;

@@ -1,4 +1,6 @@
+import type { RoughDay } from '../../src/journal/day.ts';
 import type { CellAge } from '../../src/journal/entries/increase.ts';
+import { ownBroodIn } from '../../src/registry/own-brood.ts';
 import { headOn, labelOn, queenTitle } from '../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../src/registry/state.ts';
 import { Button } from '../parts/Button.tsx';
@@ -96,6 +98,10 @@ function Meaning({
     );
   }
   const { dams } = layersOf(registry, load, purpose);
+  const colony = registry.colonies.get(delivery.colony);
+  const beside =
+    purpose === 'cells' && colony ? ownBroodIn(colony, load.day as string as RoughDay) : undefined;
+  const own = beside && dams.every(({ queen }) => queen !== beside) ? registry.queens.get(beside) : undefined;
   const names = dams.flatMap(({ queen }) => {
     const record = registry.queens.get(queen);
     return record ? [queenTitle(record)] : [];
@@ -107,6 +113,13 @@ function Meaning({
         {purpose === 'cells' ? 'From these cells' : 'From these eggs'} comes a daughter of {whose}, wherever
         the frame hung.
       </p>
+      {own && (
+        <p class={styles.story}>
+          {queenTitle(own)} headed this box within the last 8 days: a daughter of hers, from eggs or young
+          larvae still here, may come first. The dam is written down as probable; say so on the queen’s page
+          once you know.
+        </p>
+      )}
       {purpose === 'cells' && (
         <ChoiceRow
           label="Age of the cells"

@@ -46,6 +46,11 @@ function Dams({ queen }: { readonly queen: Queen }) {
           {dams.map((dam) => (
             <DamRow key={dam.queen} dam={dam} />
           ))}
+          {queen.orDaughterOf && (
+            <li>
+              or a daughter of <QueenName queen={queen.orDaughterOf} />, whose brood was there too
+            </li>
+          )}
           {missing > 0 && (
             <li>
               <span class={styles.unknown}>a queen not on record</span>

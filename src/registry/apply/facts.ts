@@ -32,6 +32,7 @@ export function applyQueenNamed(draft: RegistryDraft, entry: EntryOf<'queen-name
 export function applyParentageStated(draft: RegistryDraft, entry: EntryOf<'parentage-stated'>): void {
   if (!knownQueen(draft, entry, entry.queen)) return;
   setParentage(draft, entry, entry.queen, entry.parentage);
+  draft.changeQueen(entry.queen, ({ orDaughterOf: _, ...queen }) => queen);
   checkStated(draft, entry, entry.queen, entry.parentage);
   draft.file(entry, { queens: [entry.queen] });
 }

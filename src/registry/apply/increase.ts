@@ -3,6 +3,7 @@ import { lastDay, type RoughDay } from '../../journal/day.ts';
 import type { EntryOf } from '../../journal/entry.ts';
 import { OLDEST_DAYS } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
+import { ownBroodIn } from '../own-brood.ts';
 import type { DayWindow } from '../state.ts';
 import { knownQueen, livingColony, onlyQueen } from './checks.ts';
 import { checkEggs, laidBefore } from './eggs.ts';
@@ -53,7 +54,10 @@ export function applyCellsGiven(draft: RegistryDraft, entry: EntryOf<'cells-give
   const born = entry.eggsLaid
     ? bornBetween(entry.eggsLaid, queenEmergence.earliest, queenEmergence.latest)
     : emergence(entry.day, entry.age);
-  if (!addQueen(draft, entry, entry.expected, { parentage: entry.parentage, born })) return;
+  const beside = ownBroodIn(colony, entry.day);
+  const doubted = beside !== undefined && entry.parentage.dams.every(({ queen }) => queen !== beside);
+  const facts = { parentage: entry.parentage, born, ...(doubted ? { orDaughterOf: beside } : {}) };
+  if (!addQueen(draft, entry, entry.expected, facts)) return;
   checkLaidBefore(draft, entry);
   const laid = laidBefore(entry.day, OLDEST_DAYS.cells, entry.eggsLaid);
   checkEggs(draft, entry, entry.from, entry.parentage, laid);
