@@ -18,7 +18,8 @@ import { useSaving } from '../parts/use-saving.ts';
 import { BEGINNINGS, sentence } from '../parts/words.ts';
 import { nextLabel } from '../split/plan.ts';
 import { type Beginning, EMPTY, HOW, startOf } from './beginning.ts';
-import { FirstQueen, queenDrafts, queenProblem } from './FirstQueen.tsx';
+import { FirstQueen } from './FirstQueen.tsx';
+import { queenDrafts, queenProblem } from './first-queen.ts';
 import { isBeforeYard, openedBy } from './opened-by.ts';
 
 /** A colony that begins at a yard, with the queen who heads it where she is known; and the next one after it. */

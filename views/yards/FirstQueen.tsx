@@ -1,23 +1,8 @@
-import { RoughDay } from '../../src/journal/day.ts';
-import type { MarkColour } from '../../src/journal/entries/queen.ts';
-import type { Draft } from '../../src/journal/entry.ts';
-import type { ColonyId } from '../../src/journal/ids.ts';
-import { newQueenId } from '../../src/journal/new-ids.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import { TextField } from '../parts/Field.tsx';
 import { MarkFields } from '../parts/MarkFields.tsx';
-
-/** What is said of the queen of a colony that begins. */
-export interface FirstQueenFacts {
-  readonly there?: 'laying' | 'not-laying' | 'not-known' | undefined;
-  readonly name: string;
-  readonly year: string;
-  readonly background: string;
-  readonly colour?: MarkColour | undefined;
-  readonly mark: string;
-}
-
-export const NO_QUEEN: FirstQueenFacts = { name: '', year: '', background: '', mark: '' };
+import { DamFields } from './DamFields.tsx';
+import { type FirstQueenFacts, yearProblem } from './first-queen.ts';
 
 const THERE = [
   { value: 'laying', label: 'Laying' },
@@ -57,8 +42,9 @@ export function FirstQueen(props: {
             inputMode="numeric"
             placeholder="2024 or 2024-06"
             hint="A year or a month will do. May stay empty."
-            problem={asked ? queenProblem(value) : undefined}
+            problem={asked ? yearProblem(value) : undefined}
           />
+          <DamFields value={value} onChange={onChange} asked={asked} />
           <TextField
             label="Where her kind comes from"
             value={value.background}
@@ -76,31 +62,4 @@ export function FirstQueen(props: {
       )}
     </>
   );
-}
-
-/** What is wrong with what was said of her; nothing where she may be written down. */
-export function queenProblem({ there, year }: FirstQueenFacts): string | undefined {
-  const told = there === 'laying' || there === 'not-laying';
-  if (!told || year.trim() === '' || RoughDay.safeParse(year.trim()).success) return undefined;
-  return 'Write a year, a month or a day: 2024, 2024-06 or 2024-06-14.';
-}
-
-/** The entries that bring the queen in; none when she is not known. */
-export function queenDrafts(facts: FirstQueenFacts, colony: ColonyId, day: RoughDay): readonly Draft[] {
-  if (facts.there !== 'laying' && facts.there !== 'not-laying') return [];
-  const born = RoughDay.safeParse(facts.year.trim());
-  return [
-    {
-      kind: 'queen-entered',
-      day,
-      queen: newQueenId(),
-      colony,
-      laying: facts.there === 'laying',
-      ...(facts.name.trim() ? { name: facts.name.trim() } : {}),
-      ...(born.success ? { born: born.data } : {}),
-      ...(facts.background.trim() ? { background: facts.background.trim() } : {}),
-      ...(facts.colour ? { colour: facts.colour } : {}),
-      ...(facts.mark.trim() ? { mark: facts.mark.trim() } : {}),
-    },
-  ];
 }

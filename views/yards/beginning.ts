@@ -3,7 +3,7 @@ import type { Draft, EntryOf } from '../../src/journal/entry.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
 import type { Place } from '../../src/journal/shared.ts';
 import type { Yard } from '../../src/registry/state.ts';
-import { type FirstQueenFacts, NO_QUEEN } from './FirstQueen.tsx';
+import { type FirstQueenFacts, NO_QUEEN } from './first-queen.ts';
 
 export type How = EntryOf<'colony-started'>['how'];
 export const HOW: readonly How[] = ['already-here', 'swarm-taken', 'nucleus', 'package', 'bought', 'split'];

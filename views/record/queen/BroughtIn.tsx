@@ -2,7 +2,8 @@ import { useMemo } from 'preact/hooks';
 import type { RoughDay } from '../../../src/journal/day.ts';
 import { useStore } from '../../app/store-context.ts';
 import { DayInput } from '../../parts/DayInput.tsx';
-import { FirstQueen, NO_QUEEN, queenDrafts, queenProblem } from '../../yards/FirstQueen.tsx';
+import { FirstQueen } from '../../yards/FirstQueen.tsx';
+import { NO_QUEEN, queenDrafts, queenProblem } from '../../yards/first-queen.ts';
 import { RecordFrame } from '../RecordFrame.tsx';
 import type { QueenEventProps } from './told.ts';
 

@@ -3,7 +3,7 @@ import type { MarkColour, QueenLossCause } from '../../../src/journal/entries/qu
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import type { QueenId } from '../../../src/journal/ids.ts';
 import type { Colony, Queen } from '../../../src/registry/state.ts';
-import type { FirstQueenFacts } from '../../yards/FirstQueen.tsx';
+import type { FirstQueenFacts } from '../../yards/first-queen.ts';
 
 export type QueenEvent =
   | 'lays'
