@@ -7,6 +7,7 @@ import { useStore } from '../app/store-context.ts';
 import { Button } from './Button.tsx';
 import { Notice } from './Notice.tsx';
 import { SavingNotices } from './SavingNotices.tsx';
+import styles from './UnmarkedAsk.module.css';
 import { unmarkedText } from './unmarked-words.ts';
 import { useSaving } from './use-saving.ts';
 
@@ -22,28 +23,32 @@ export function UnmarkedAsk({ colony }: { readonly colony: Colony }) {
   const another = anotherFound(colony.id, open, newQueenId());
   const same = markLost(colony.id, head.id, on as string as RoughDay);
   return (
-    <Notice title={unmarkedText(open, on)}>
-      <p>
-        Until you say who she was, it is in doubt whose daughters these workers are. Another queen is taken
-        for probably a daughter of {queenTitle(head)}, who then counts as superseded, by deduction.
-      </p>
-      <Button
-        size="hive"
-        wide
-        disabled={saving.busy}
-        onPress={() => saving.save([another], `${label}: another queen`)}
-      >
-        Another queen
-      </Button>
-      <Button
-        size="hive"
-        wide
-        disabled={saving.busy}
-        onPress={() => saving.save([same], `${label}: ${queenTitle(head)} lost her mark`)}
-      >
-        {`${queenTitle(head)} lost her mark`}
-      </Button>
-      <SavingNotices saving={saving} />
-    </Notice>
+    <div class={styles.ask}>
+      <Notice title={unmarkedText(open, on)}>
+        <p>
+          Until you say who she was, it is in doubt whose daughters these workers are. Another queen is taken
+          for probably a daughter of {queenTitle(head)}, who then counts as superseded, by deduction.
+        </p>
+        <div class={styles.answers}>
+          <Button
+            size="hive"
+            wide
+            disabled={saving.busy}
+            onPress={() => saving.save([another], `${label}: another queen`)}
+          >
+            Another queen
+          </Button>
+          <Button
+            size="hive"
+            wide
+            disabled={saving.busy}
+            onPress={() => saving.save([same], `${label}: ${queenTitle(head)} lost her mark`)}
+          >
+            {`${queenTitle(head)} lost her mark`}
+          </Button>
+        </div>
+        <SavingNotices saving={saving} />
+      </Notice>
+    </div>
   );
 }
