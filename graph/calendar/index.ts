@@ -49,6 +49,7 @@ export {
   type TaskTextOptions,
   taskText,
   taskTitle,
+  titleOfTaskUid,
   windowText,
 } from './sentences.ts';
 export { TASK_DEFAULTS } from './situation.ts';

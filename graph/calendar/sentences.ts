@@ -10,7 +10,7 @@ import type { Making } from './making.ts';
 import type { ReadingCode } from './readings.ts';
 import { situation } from './situation.ts';
 import type { Windows } from './solve.ts';
-import type { FallbackCode, FindingCode, Task } from './task.ts';
+import type { FallbackCode, FindingCode, Task, TaskCode } from './task.ts';
 import {
   CAUTIONS,
   CONTRADICTION_WORDS,
@@ -155,6 +155,12 @@ export function contradictionText({ code, day, readings }: Contradiction): strin
 
 export function taskTitle({ code }: Task): string {
   return TASK_WORDS[code].title;
+}
+
+/** The title of a task of which only the uid is at hand, as in an entry that settled it; undefined if it is none of ours. */
+export function titleOfTaskUid(uid: string): string | undefined {
+  const code = uid.split(':').find((part): part is TaskCode => Object.hasOwn(TASK_WORDS, part));
+  return code && TASK_WORDS[code].title;
 }
 
 export interface TaskTextOptions {

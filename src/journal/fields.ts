@@ -1,8 +1,8 @@
 import type * as z from 'zod';
 import { PlainDay, RoughDay } from './day.ts';
 import { Entry, type EntryKind } from './entry.ts';
+import { entryBase } from './entry-parts.ts';
 import { ActionId, ColonyId, EntryId, KeeperId, PhotoId, QueenId, YardId } from './ids.ts';
-import { entryBase } from './shared.ts';
 
 /**
  * The schemas as forms read them: every field of every kind of entry with its words, its limits and what it points

@@ -1,7 +1,7 @@
 import { dayNumber, firstDay, lastDay, type PlainDay } from '../journal/day.ts';
 import type { Entry } from '../journal/entry.ts';
+import type { FrameCounts, Parentage, PossibleDam } from '../journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../journal/ids.ts';
-import type { FrameCounts, Parentage, PossibleDam } from '../journal/shared.ts';
 import type { Colony, Registry, Tenure } from './state.ts';
 
 /** Whose brood hangs in a colony. It is that of the queen who laid it, through however many boxes it was carried. */

@@ -9,8 +9,8 @@ import {
   setEdge,
 } from '../../graph/lineage/registry-graph.ts';
 import { dayNumber, firstDay, yearOf } from '../journal/day.ts';
+import type { Evidence, PossibleDam } from '../journal/entry-parts.ts';
 import type { QueenId } from '../journal/ids.ts';
-import type { Evidence, PossibleDam } from '../journal/shared.ts';
 import { queensInCircles } from './circles.ts';
 import { type DronePool, dronePools, matingOf } from './pools.ts';
 import { damCertainty, likelyDam, queenTitle } from './queries.ts';

@@ -1,6 +1,6 @@
 import { firstDay, lastDay, type PlainDay, type RoughDay } from '../journal/day.ts';
+import type { PossibleDam } from '../journal/entry-parts.ts';
 import type { KeeperId, QueenId, YardId } from '../journal/ids.ts';
-import type { PossibleDam } from '../journal/shared.ts';
 import type { Colony, Queen, Registry, Stay, Tenure } from './state.ts';
 import { wintersHeaded } from './winters-of-queen.ts';
 

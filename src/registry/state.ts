@@ -2,9 +2,9 @@ import type { PlainDay, RoughDay } from '../journal/day.ts';
 import type { LossCause } from '../journal/entries/colony.ts';
 import type { MarkColour, QueenLossCause } from '../journal/entries/queen.ts';
 import type { Entry, EntryOf } from '../journal/entry.ts';
+import type { Parentage, Place } from '../journal/entry-parts.ts';
 import type { ColonyId, EntryId, KeeperId, QueenId, YardId } from '../journal/ids.ts';
 import type { ContradictionCode } from '../journal/problems.ts';
-import type { Parentage, Place } from '../journal/shared.ts';
 
 /**
  * The state of the yards as the journal tells it. Everything here is derived; nothing is edited. Queens, colonies

@@ -1,8 +1,8 @@
 import type { PlainDay, RoughDay } from '../../src/journal/day.ts';
 import type { Draft, Entry } from '../../src/journal/entry.ts';
+import type { Parentage } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, EntryId, KeeperId, QueenId, YardId } from '../../src/journal/ids.ts';
 import type { Journal } from '../../src/journal/journal.ts';
-import type { Parentage } from '../../src/journal/shared.ts';
 import { type Scribe, writeEntries } from '../../src/journal/write.ts';
 
 /** Ids that are valid UUIDv7s, rise with the number, and read the same in every run. */

@@ -1,8 +1,8 @@
 import type { PlainDay } from '../../src/journal/day.ts';
 import type { CellAge } from '../../src/journal/entries/increase.ts';
 import type { Draft } from '../../src/journal/entry.ts';
+import type { FrameCounts, Parentage } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
-import type { FrameCounts, Parentage } from '../../src/journal/shared.ts';
 import { OLDEST_DAYS, whoseEggs } from '../../src/registry/brood.ts';
 import { headOn } from '../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../src/registry/state.ts';

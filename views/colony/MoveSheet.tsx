@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
+import type { Place } from '../../src/journal/entry-parts.ts';
 import type { YardId } from '../../src/journal/ids.ts';
-import type { Place } from '../../src/journal/shared.ts';
 import { yardOn } from '../../src/registry/queries.ts';
 import { useStore } from '../app/store-context.ts';
 import { placeOf, yardsInOrder } from '../parts/colony-facts.ts';

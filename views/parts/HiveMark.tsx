@@ -1,4 +1,4 @@
-import type { Compass } from '../../src/journal/shared.ts';
+import type { Compass } from '../../src/journal/entry-parts.ts';
 import type { HeadState } from '../../src/registry/queries.ts';
 import styles from './HiveMark.module.css';
 

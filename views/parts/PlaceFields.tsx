@@ -1,5 +1,5 @@
+import type { Compass, Place } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, YardId } from '../../src/journal/ids.ts';
-import type { Compass, Place } from '../../src/journal/shared.ts';
 import { coloniesAt } from '../../src/registry/queries.ts';
 import { useStore } from '../app/store-context.ts';
 import { TextField } from './Field.tsx';

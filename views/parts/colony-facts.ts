@@ -1,7 +1,7 @@
 import { firstDay, type PlainDay, yearOf } from '../../src/journal/day.ts';
 import type { Entry, EntryOf } from '../../src/journal/entry.ts';
+import type { Compass, Place } from '../../src/journal/entry-parts.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
-import type { Compass, Place } from '../../src/journal/shared.ts';
 import { isAlive, stayOn, yardOn } from '../../src/registry/queries.ts';
 import type { Colony, Registry, Yard } from '../../src/registry/state.ts';
 

@@ -1,6 +1,6 @@
 import { winterYears } from '../../src/journal/day-words.ts';
 import { LossCause } from '../../src/journal/entries/colony.ts';
-import type { Compass, Evidence, FrameCounts } from '../../src/journal/shared.ts';
+import type { Compass, Evidence, FrameCounts } from '../../src/journal/entry-parts.ts';
 
 /** Words for the values that entries hold. */
 

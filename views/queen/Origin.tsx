@@ -1,4 +1,4 @@
-import type { PossibleDam } from '../../src/journal/shared.ts';
+import type { PossibleDam } from '../../src/journal/entry-parts.ts';
 import { damCertainty } from '../../src/registry/queries.ts';
 import type { Queen } from '../../src/registry/state.ts';
 import { useRegistry, useStore } from '../app/store-context.ts';

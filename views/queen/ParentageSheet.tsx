@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { RoughDay } from '../../src/journal/day.ts';
+import type { Evidence } from '../../src/journal/entry-parts.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
-import type { Evidence } from '../../src/journal/shared.ts';
 import { queenTitle } from '../../src/registry/queries.ts';
 import { useStore } from '../app/store-context.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';

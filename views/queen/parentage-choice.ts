@@ -1,5 +1,5 @@
+import type { Evidence, Parentage } from '../../src/journal/entry-parts.ts';
 import type { QueenId } from '../../src/journal/ids.ts';
-import type { Evidence, Parentage } from '../../src/journal/shared.ts';
 
 /** How sure a keeper is of a dam, in words to choose from, and the probability each stands for. */
 export type Sureness = 'certain' | 'very-likely' | 'likely' | 'even';

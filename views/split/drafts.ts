@@ -1,7 +1,7 @@
 import type { PartQueen, SplitPart } from '../../src/journal/entries/increase.ts';
 import type { Draft } from '../../src/journal/entry.ts';
+import type { Parentage } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
-import type { Parentage } from '../../src/journal/shared.ts';
 import { OLDEST_DAYS, whoseEggs } from '../../src/registry/brood.ts';
 import { tenureOn } from '../../src/registry/queries.ts';
 import type { Registry } from '../../src/registry/state.ts';

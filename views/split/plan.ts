@@ -1,7 +1,7 @@
 import { daysBetween, firstDay, isExactDay, type PlainDay } from '../../src/journal/day.ts';
 import type { CellAge } from '../../src/journal/entries/increase.ts';
+import type { Compass, FrameCounts, Place } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, QueenId, YardId } from '../../src/journal/ids.ts';
-import type { Compass, FrameCounts, Place } from '../../src/journal/shared.ts';
 import { byLabel, headOn, isAlive, labelOn, tenureOn, yardOn } from '../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../src/registry/state.ts';
 import { lastInspection } from '../parts/colony-facts.ts';

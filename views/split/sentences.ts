@@ -1,7 +1,7 @@
 import { inferQueenCalendar } from '../../graph/calendar/infer.ts';
 import { addDays, dayNumber, dayOfNumber, type PlainDay } from '../../src/journal/day.ts';
 import type { SplitPart } from '../../src/journal/entries/increase.ts';
-import type { Parentage } from '../../src/journal/shared.ts';
+import type { Parentage } from '../../src/journal/entry-parts.ts';
 import { partMaking } from '../../src/registry/calendar.ts';
 import { queenTitle } from '../../src/registry/queries.ts';
 import type { DayWindow, Registry } from '../../src/registry/state.ts';

@@ -1,4 +1,4 @@
-import type { Evidence } from '../../src/journal/shared.ts';
+import type { Evidence } from '../../src/journal/entry-parts.ts';
 import { useStore } from '../app/store-context.ts';
 import { ChoiceRow } from '../parts/ChoiceRow.tsx';
 import { QueenSelect } from '../parts/QueenSelect.tsx';

@@ -1,7 +1,7 @@
 import type { RoughDay } from '../../src/journal/day.ts';
 import type { Draft, EntryOf } from '../../src/journal/entry.ts';
+import type { Place } from '../../src/journal/entry-parts.ts';
 import type { ColonyId } from '../../src/journal/ids.ts';
-import type { Place } from '../../src/journal/shared.ts';
 import type { Yard } from '../../src/registry/state.ts';
 import { type FirstQueenFacts, NO_QUEEN } from './first-queen.ts';
 

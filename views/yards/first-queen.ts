@@ -1,9 +1,9 @@
 import { RoughDay } from '../../src/journal/day.ts';
 import type { MarkColour } from '../../src/journal/entries/queen.ts';
 import type { Draft } from '../../src/journal/entry.ts';
+import type { Evidence } from '../../src/journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../../src/journal/ids.ts';
 import { newQueenId } from '../../src/journal/new-ids.ts';
-import type { Evidence } from '../../src/journal/shared.ts';
 import { parentageFor, type Sureness } from '../queen/parentage-choice.ts';
 
 /** What is said of the queen of a colony that begins. */

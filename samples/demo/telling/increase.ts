@@ -1,7 +1,7 @@
 import type { PlainDay } from '../../../src/journal/day.ts';
 import type { CellAge, PartQueen } from '../../../src/journal/entries/increase.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
-import type { FrameCounts, Parentage } from '../../../src/journal/shared.ts';
+import type { FrameCounts, Parentage } from '../../../src/journal/entry-parts.ts';
 import type { Said } from '../book.ts';
 import { growTo, type Hive } from '../hives.ts';
 import {

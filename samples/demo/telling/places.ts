@@ -1,7 +1,7 @@
 import type { RoughDay } from '../../../src/journal/day.ts';
 import type { LossCause } from '../../../src/journal/entries/colony.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
-import type { Compass, Place } from '../../../src/journal/shared.ts';
+import type { Compass, Place } from '../../../src/journal/entry-parts.ts';
 import { addHive, addKeeper, addYard, hiveCalled, type Story, yardCalled } from '../story.ts';
 
 /** Keepers, yards and boxes: opened, started, moved, joined, sold. */

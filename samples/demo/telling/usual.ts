@@ -1,4 +1,4 @@
-import type { FrameCounts } from '../../../src/journal/shared.ts';
+import type { FrameCounts } from '../../../src/journal/entry-parts.ts';
 
 /** What the keeper does alike each time. */
 

@@ -1,6 +1,6 @@
 import { firstDay, lastDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { Draft } from '../../journal/entry.ts';
-import type { Parentage } from '../../journal/shared.ts';
+import type { Parentage } from '../../journal/entry-parts.ts';
 import { headOn } from '../../registry/queries.ts';
 import type { Queen } from '../../registry/state.ts';
 import type { PlannedBox } from './boxes.ts';

@@ -1,7 +1,7 @@
 import { firstDay, localDay, type PlainDay, type RoughDay } from '../../journal/day.ts';
 import type { Draft, Entry } from '../../journal/entry.ts';
+import type { Parentage } from '../../journal/entry-parts.ts';
 import type { QueenId } from '../../journal/ids.ts';
-import type { Parentage } from '../../journal/shared.ts';
 import { type Scribe, writeEntries } from '../../journal/write.ts';
 import { later, queenById } from '../../registry/queries.ts';
 import type { Queen, Registry } from '../../registry/state.ts';

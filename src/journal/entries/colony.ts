@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { ColonyId, entryBase, FrameCounts, Place, YardId } from '../shared.ts';
+import { ColonyId, entryBase, FrameCounts, Place, YardId } from '../entry-parts.ts';
 
 export const ColonyStarted = z
   .object({

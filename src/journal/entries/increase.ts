@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { PlainDay } from '../day.ts';
-import { ColonyId, entryBase, FrameCounts, Parentage, QueenId } from '../shared.ts';
+import { ColonyId, entryBase, FrameCounts, Parentage, QueenId } from '../entry-parts.ts';
 
 export const CellAge = z.enum(['open', 'capped', 'emerging', 'unknown']);
 export type CellAge = z.infer<typeof CellAge>;

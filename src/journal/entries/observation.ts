@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { PlainDay } from '../day.ts';
+import { entryBase, Photos, Score, Winter } from '../entry-parts.ts';
 import { ColonyId, EntryId } from '../ids.ts';
-import { entryBase, Photos, Score, Winter } from '../shared.ts';
 import { LossCause } from './colony.ts';
 
 const framesOf = (what: string) => z.number().min(0).max(60).optional().describe(`Frames of ${what}`);

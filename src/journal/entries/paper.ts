@@ -1,6 +1,6 @@
 import * as z from 'zod';
+import { entryBase, Photos } from '../entry-parts.ts';
 import { ColonyId, EntryId, KeeperId, QueenId, YardId } from '../ids.ts';
-import { entryBase, Photos } from '../shared.ts';
 
 /** Entries about the records themselves, and free notes. */
 

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { RoughDay } from '../day.ts';
-import { Background, ColonyId, entryBase, Parentage, QueenId, YardId } from '../shared.ts';
+import { Background, ColonyId, entryBase, Parentage, QueenId, YardId } from '../entry-parts.ts';
 
 export const MarkColour = z.enum(['white', 'yellow', 'red', 'green', 'blue', 'other']);
 export type MarkColour = z.infer<typeof MarkColour>;

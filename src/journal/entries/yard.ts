@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { Background, ColonyId, entryBase, YardId } from '../shared.ts';
+import { Background, ColonyId, entryBase, YardId } from '../entry-parts.ts';
 
 export const YardOpened = z
   .object({

@@ -1,8 +1,8 @@
 import { BIOLOGY } from '../../../graph/calendar/biology.ts';
 import { dayNumber, dayOfNumber, firstDay, lastDay, type RoughDay } from '../../journal/day.ts';
 import type { Entry } from '../../journal/entry.ts';
+import type { Parentage } from '../../journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
-import type { Parentage } from '../../journal/shared.ts';
 import { broodFrom, MOST_CARRIES } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Queen, Tenure } from '../state.ts';

@@ -1,7 +1,7 @@
 import { addDays, dayNumber, lastDay, type PlainDay } from '../../journal/day.ts';
 import type { Entry } from '../../journal/entry.ts';
+import type { Parentage } from '../../journal/entry-parts.ts';
 import type { QueenId } from '../../journal/ids.ts';
-import type { Parentage } from '../../journal/shared.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Queen } from '../state.ts';
 import { knownQueen } from './checks.ts';

@@ -1,7 +1,7 @@
 import { firstDay, lastDay } from '../../journal/day.ts';
 import type { EntryOf } from '../../journal/entry.ts';
+import type { Parentage } from '../../journal/entry-parts.ts';
 import type { ColonyId, QueenId } from '../../journal/ids.ts';
-import type { Parentage } from '../../journal/shared.ts';
 import { OLDEST_DAYS, whoseCells } from '../brood.ts';
 import type { RegistryDraft } from '../draft.ts';
 import type { Colony, Queen } from '../state.ts';

@@ -1,7 +1,7 @@
 import type { CellAge, SplitPart } from '../../../src/journal/entries/increase.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
+import type { Parentage } from '../../../src/journal/entry-parts.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
-import type { Parentage } from '../../../src/journal/shared.ts';
 import { ColonyLabel } from '../ColonyLabel.tsx';
 import { QueenName } from '../QueenName.tsx';
 import { frameText } from '../words.ts';

@@ -1,3 +1,4 @@
+import { titleOfTaskUid } from '../../../graph/calendar/index.ts';
 import type { EntryOf } from '../../../src/journal/entry.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
 import { isOfUnmarked } from '../../../src/registry/unmarked.ts';
@@ -24,7 +25,7 @@ export function PaperSentence({ entry }: { readonly entry: EntryOf<PaperKinds> }
       if (isOfUnmarked(entry.task)) return <>The unmarked queen is the one on record; she lost her mark.</>;
       return (
         <>
-          {entry.task}: {entry.how === 'done' ? 'done' : 'set aside'}.
+          {titleOfTaskUid(entry.task) ?? 'A task'}: {entry.how === 'done' ? 'done' : 'set aside'}.
         </>
       );
     default:

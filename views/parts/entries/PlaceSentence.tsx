@@ -1,6 +1,6 @@
 import type { EntryOf } from '../../../src/journal/entry.ts';
+import type { Place, YardId } from '../../../src/journal/entry-parts.ts';
 import { assertNever } from '../../../src/journal/problems.ts';
-import type { Place, YardId } from '../../../src/journal/shared.ts';
 import { useStore } from '../../app/store-context.ts';
 import { ColonyLabel } from '../ColonyLabel.tsx';
 import { BEGINNINGS, COMPASS, frameText, LOSS_CAUSES, sentence } from '../words.ts';

@@ -1,7 +1,7 @@
 import type { CombFrame } from '../../../graph/increase/comb.ts';
 import type { SplitPart } from '../../../graph/increase/parts.ts';
 import type { PlainDay } from '../../../src/journal/day.ts';
-import type { FrameCounts } from '../../../src/journal/shared.ts';
+import type { FrameCounts } from '../../../src/journal/entry-parts.ts';
 import { tenureOn } from '../../../src/registry/queries.ts';
 import type { Colony, Registry } from '../../../src/registry/state.ts';
 import { addPart, type FrameKind, SOURCE, type SplitPlan, startPlan } from '../plan.ts';

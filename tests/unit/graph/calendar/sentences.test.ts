@@ -12,6 +12,8 @@ import {
   stateText,
   stretchText,
   taskText,
+  taskTitle,
+  titleOfTaskUid,
   windowText,
 } from '../../../../graph/calendar/sentences.ts';
 import * as words from '../../../../graph/calendar/words.ts';
@@ -114,5 +116,19 @@ describe('the words', () => {
     const texts = JSON.stringify(words);
     expect(texts).not.toContain('!');
     expect(texts.length).toBeGreaterThan(1000);
+  });
+});
+
+describe('a task of which only the uid is at hand', () => {
+  it('is called as the task itself is', () => {
+    const seen = calendar(queenless, [], day(5, 4));
+    const tasks = tasksFor({ colony: 'c', key: 'k', calendar: seen }, day(5, 4), 60);
+    expect(tasks.length).toBeGreaterThan(1);
+    for (const task of tasks) expect(titleOfTaskUid(task.uid)).toBe(taskTitle(task));
+  });
+
+  it('has no title when it is none of ours', () => {
+    expect(titleOfTaskUid('c:something-else:2026')).toBeUndefined();
+    expect(titleOfTaskUid('c:toString:2026')).toBeUndefined();
   });
 });
