@@ -106,7 +106,7 @@ function addLayers(
 ): void {
   const colony = colonies.get(id);
   if (!colony) return;
-  for (const tenure of colony.tenures) addDays(days, tenure.queen, daysLaid(tenure, window));
+  for (const tenure of colony.tenures) addTenure(days, tenure, window);
   if (path.length > MOST_CARRIES) return;
   for (const entry of colony.entries) {
     if (!wasBetween(entry, window.from, window.until)) continue;
@@ -122,10 +122,20 @@ function addLayers(
   }
 }
 
-function daysLaid(tenure: Tenure, { from, to }: Window): number {
-  const start = dayNumber(firstDay(tenure.layingFrom ?? tenure.from));
-  const end = tenure.to === undefined ? Number.POSITIVE_INFINITY : dayNumber(lastDay(tenure.to));
-  return Math.max(0, Math.min(end, to) - Math.max(start, from) + 1);
+/** Of the days in which she may have been replaced unseen, half count as hers: as likely before the change as after it. */
+const HERS_IN_DOUBT = 0.5;
+
+function addTenure(days: DaysOf, tenure: Tenure, { from, to }: Window): void {
+  const start = Math.max(dayNumber(firstDay(tenure.layingFrom ?? tenure.from)), from);
+  const end = Math.min(
+    tenure.to === undefined ? Number.POSITIVE_INFINITY : dayNumber(lastDay(tenure.to)),
+    to,
+  );
+  const sure = Math.min(end, tenure.surelyUntil === undefined ? end : dayNumber(tenure.surelyUntil));
+  const surely = Math.max(0, sure - start + 1);
+  const doubtful = Math.max(0, end - start + 1) - surely;
+  addDays(days, tenure.queen, surely + HERS_IN_DOUBT * doubtful);
+  addDays(days, undefined, (1 - HERS_IN_DOUBT) * doubtful);
 }
 
 /** The colony from which an entry brought brood into another, of whatever age. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { whoseEggs } from '../../../src/registry/brood.ts';
 import { anotherFound, markLost, unmarkedSeenIn } from '../../../src/registry/unmarked.ts';
 import { wintersCrossed, wintersEntered } from '../../../src/registry/winters-of-queen.ts';
 import { unmarkedText } from '../../../views/parts/unmarked-words.ts';
@@ -44,6 +45,14 @@ describe('an unmarked queen seen where a marked one heads, without a word on who
     expect(workers('One', '2025-06-30')).toBe('Brook');
     expect(workers('One', '2025-12-01')).toBe('nobody-known');
     expect(registry.contradictions).toEqual([]);
+  });
+
+  it('makes her the dam of the eggs surely before, and only as likely as not after', () => {
+    const { registry } = reading(unmarkedSeen(), []);
+    const dams = (on: string) =>
+      whoseEggs(registry, unmarkedSeen().colony('One'), day(on), { youngest: 0, oldest: 3 });
+    expect(dams('2025-06-09')).toMatchObject([{ probability: 1 }]);
+    expect(dams('2025-08-20')).toMatchObject([{ probability: 0.5 }]);
   });
 
   it('counts the winter that follows for nobody', () => {
