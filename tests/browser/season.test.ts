@@ -342,10 +342,11 @@ describe('every screen of the season', () => {
     await close();
   });
 
-  it('fits a phone without sliding sideways, and its end scrolls clear of what stands at the foot', async () => {
+  it('fits a phone without sliding sideways, all unfolded, and its end scrolls clear of what stands at the foot', async () => {
     const { page, close } = await app.newKeeper();
     await onEach(page, async (where) => {
       const { over, hidden } = await page.evaluate(() => {
+        for (const folded of document.querySelectorAll('details')) folded.open = true;
         window.scrollTo(0, document.documentElement.scrollHeight);
         const foot = document.querySelector('nav')?.getBoundingClientRect();
         const end = document.querySelector('main')?.getBoundingClientRect();
