@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Keeper, type RunningApp, startApp } from './support/app.ts';
+import { type RunningApp, startApp } from './support/app.ts';
+import { type KeeperTest, testWithKeeper } from './support/keeper-test.ts';
 import { goTo, openColony, openDemo, startOwn } from './support/steps.ts';
 
 let app: RunningApp;
@@ -9,16 +10,7 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
-/** A fresh keeper for one test; whatever the page throws fails it. */
-async function withKeeper(test: (page: Page, keeper: Keeper) => Promise<void>): Promise<void> {
-  const keeper = await app.newKeeper();
-  try {
-    await test(keeper.page, keeper);
-    expect(keeper.errors).toEqual([]);
-  } finally {
-    await keeper.close();
-  }
-}
+const withKeeper = (test: KeeperTest) => testWithKeeper(app, test);
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const link = (page: Page, name: string) => page.getByRole('link', { name, exact: true });
